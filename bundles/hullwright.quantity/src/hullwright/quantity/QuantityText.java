@@ -1,0 +1,113 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.quantity;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+/**
+ * Reads quantities from text and writes them, a number and a unit: {@code 6 m}, {@code 57 mohm/m}, {@code 22 AWG}.
+ */
+public final class QuantityText {
+
+	private static final Pattern NUMBER_AND_UNIT = Pattern.compile("\\s*(-?\\d+(?:\\.\\d+)?)\\s*(\\S.*?)?\\s*");
+
+	/** Digits beyond these are rounding noise of the arithmetic, not information. */
+	private static final MathContext SHOWN_DIGITS = new MathContext(4);
+
+	private QuantityText() {
+	}
+
+	/**
+	 * Reads a quantity of a known kind.
+	 *
+	 * @throws QuantityFormatException if the text is no number with a unit of that kind, or the number is negative
+	 */
+	public static Quantity parse(String text, Dimension expected) throws QuantityFormatException {
+		Matcher matcher = match(text, expected);
+		String unitText = matcher.group(2);
+		if (unitText == null) {
+			throw QuantityFormatException.unitMissing(matcher.group(1), expected);
+		}
+		Unit unit = Unit.of(unitText).orElseThrow(() -> QuantityFormatException.unitUnknown(unitText, expected));
+		if (unit.dimension() != expected) {
+			throw QuantityFormatException.wrongKind(text.strip(), unit.dimension(), expected);
+		}
+		return quantity(matcher.group(1), unit, expected);
+	}
+
+	/**
+	 * Reads a quantity of whatever kind its unit says.
+	 *
+	 * @throws QuantityFormatException if the text is no number with a known unit, or the number is negative
+	 */
+	public static Quantity parse(String text) throws QuantityFormatException {
+		Matcher matcher = match(text, Dimension.LENGTH);
+		Optional<Unit> unit = Optional.ofNullable(matcher.group(2)).flatMap(Unit::of);
+		Dimension dimension = unit.map(Unit::dimension).orElse(Dimension.LENGTH);
+		return parse(text, dimension);
+	}
+
+	private static Matcher match(String text, Dimension expected) throws QuantityFormatException {
+		Matcher matcher = NUMBER_AND_UNIT.matcher(text);
+		if (!matcher.matches()) {
+			throw QuantityFormatException.notANumber(text, expected);
+		}
+		return matcher;
+	}
+
+	private static Quantity quantity(String number, Unit unit, Dimension expected) throws QuantityFormatException {
+		if (number.startsWith("-")) {
+			throw QuantityFormatException.negative(number + " " + unit.symbol(), expected);
+		}
+		try {
+			return unit.quantity(Double.parseDouble(number));
+		} catch (IllegalArgumentException e) {
+			throw QuantityFormatException.notANumber(number + " " + unit.symbol(), expected);
+		}
+	}
+
+	/** Writes a quantity with the unit in which the trade gives it, at most four significant digits. */
+	public static String format(Quantity quantity) {
+		if (quantity instanceof Length length) {
+			return number(length.metres()) + " m";
+		} else if (quantity instanceof Voltage voltage) {
+			return number(voltage.volts()) + " V";
+		} else if (quantity instanceof Current current) {
+			return number(current.amperes()) + " A";
+		} else if (quantity instanceof Resistance resistance) {
+			return Math.abs(resistance.ohms()) < 1
+					? number(resistance.ohms() * 1000) + " mohm"
+					: number(resistance.ohms()) + " ohm";
+		} else if (quantity instanceof ResistancePerLength perLength) {
+			return number(perLength.ohmsPerMetre() * 1000) + " mohm/m";
+		} else if (quantity instanceof DelayPerLength delay) {
+			return number(delay.secondsPerMetre() * 1e9) + " ns/m";
+		} else if (quantity instanceof AmericanWireGauge gauge) {
+			return gauge.number() + " AWG";
+		}
+		return number(((CrossSection) quantity).squareMillimetres()) + " mm2";
+	}
+
+	private static String number(double value) {
+		if (!Double.isFinite(value)) {
+			return String.valueOf(value).toLowerCase(Locale.ROOT);
+		}
+		BigDecimal rounded = new BigDecimal(value).round(SHOWN_DIGITS).stripTrailingZeros();
+		return (rounded.scale() < 0 ? rounded.setScale(0) : rounded).toPlainString();
+	}
+
+	/** The units of a dimension as a person lists them: {@code m, mm, cm, km, ft or in}. */
+	static String unitsOf(Dimension dimension) {
+		String list = Unit.of(dimension).stream().map(Unit::symbol).collect(Collectors.joining(", "));
+		int last = list.lastIndexOf(", ");
+		return last < 0 ? list : list.substring(0, last) + " or " + list.substring(last + 2);
+	}
+}
