@@ -1,0 +1,67 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.lang.messages;
+
+import com.google.inject.Inject;
+import hullwright.lang.LanguageProblem;
+import hullwright.lang.imports.VisibleCatalogs;
+import hullwright.lang.scoping.HullScopeProvider;
+import hullwright.spec.Catalog;
+import hullwright.spec.SpecPackage;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.StreamSupport;
+import org.eclipse.emf.ecore.EClass;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EReference;
+import org.eclipse.xtext.diagnostics.DiagnosticMessage;
+import org.eclipse.xtext.diagnostics.Severity;
+import org.eclipse.xtext.linking.impl.LinkingDiagnosticMessageProvider;
+
+/**
+ * Says which kind of thing has no such name, where it was looked for, and which name was perhaps meant.
+ */
+public class HullLinkingMessages extends LinkingDiagnosticMessageProvider {
+
+	@Inject
+	private HullScopeProvider scopes;
+
+	@Inject
+	private VisibleCatalogs catalogs;
+
+	@Override
+	public DiagnosticMessage getUnresolvedProxyMessage(ILinkingDiagnosticContext context) {
+		EReference reference = context.getReference();
+		EObject from = context.getContext();
+		String name = context.getLinkText();
+		List<Catalog> homes = catalogs.declaring(from, name);
+		if (homes.size() > 1 && isCatalogEntry(reference.getEReferenceType())) {
+			String choices = homes.stream().map(home -> home.getName() + "." + name).collect(Collectors.joining(" or "));
+			return problem("'" + name + "' is in more than one catalog; write " + choices, Optional.empty());
+		}
+		Optional<String> near = NearestName.to(name, StreamSupport
+				.stream(scopes.getScope(from, reference).getAllElements().spliterator(), false)
+				.map(description -> description.getName().toString()));
+		return problem("no " + SpecWords.of(reference.getEReferenceType()) + " '" + name + "'" + whereLookedFor(from, reference)
+				+ near.map(found -> "; did you mean '" + found + "'?").orElse(""), near);
+	}
+
+	private static DiagnosticMessage problem(String text, Optional<String> near) {
+		return new DiagnosticMessage(text, Severity.ERROR, LanguageProblem.UNKNOWN_NAME, near.orElse(""));
+	}
+
+	private String whereLookedFor(EObject from, EReference reference) {
+		if (!isCatalogEntry(reference.getEReferenceType())) {
+			return "";
+		}
+		List<String> names = catalogs.from(from).stream().map(Catalog::getName).distinct().toList();
+		return names.isEmpty() ? "; this file imports no catalog" : " in " + String.join(" or ", names);
+	}
+
+	private static boolean isCatalogEntry(EClass type) {
+		return type == SpecPackage.Literals.FAMILY || SpecPackage.Literals.PART_TYPE.isSuperTypeOf(type);
+	}
+}

@@ -1,0 +1,121 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.lang.validation;
+
+import hullwright.lang.LanguageProblem;
+import hullwright.lang.imports.Imports;
+import hullwright.lang.messages.SpecWords;
+import hullwright.spec.BackboneItem;
+import hullwright.spec.Catalog;
+import hullwright.spec.DataNetwork;
+import hullwright.spec.Device;
+import hullwright.spec.Import;
+import hullwright.spec.Named;
+import hullwright.spec.Option;
+import hullwright.spec.Series;
+import hullwright.spec.SpecFile;
+import hullwright.spec.SpecPackage;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EStructuralFeature;
+import org.eclipse.xtext.EcoreUtil2;
+import org.eclipse.xtext.nodemodel.INode;
+import org.eclipse.xtext.nodemodel.util.NodeModelUtils;
+import org.eclipse.xtext.validation.Check;
+
+/**
+ * What is wrong with a text as such: names that are taken, values that are stated twice, imports that lead nowhere. What is
+ * wrong with the boat is found by the rules.
+ */
+public class HullValidator extends AbstractHullValidator {
+
+	@Check
+	public void namesInCatalog(Catalog catalog) {
+		reportTaken(catalog.getFamilies());
+		reportTaken(catalog.getParts());
+	}
+
+	@Check
+	public void namesInSeries(Series series) {
+		List<Option> options = new ArrayList<>(series.getOptions());
+		series.getChoices().forEach(choice -> options.addAll(choice.getOptions()));
+		reportTaken(options);
+		reportTaken(series.getPlaces());
+		reportTaken(series.getSupplies());
+		reportTaken(series.getNetworks());
+		reportTaken(series.getHulls());
+	}
+
+	@Check
+	public void namesInNetwork(DataNetwork network) {
+		List<Named> names = new ArrayList<>(EcoreUtil2.getAllContentsOfType(network, BackboneItem.class));
+		names.addAll(EcoreUtil2.getAllContentsOfType(network, Device.class));
+		reportTaken(names);
+	}
+
+	@Check
+	public void namesInFile(SpecFile file) {
+		reportTaken(file.getDeclarations());
+	}
+
+	private void reportTaken(List<? extends Named> named) {
+		Map<String, Named> first = new HashMap<>();
+		for (Named element : named) {
+			Named earlier = element.getName() == null ? null : first.putIfAbsent(element.getName(), element);
+			if (earlier != null) {
+				error("the name '" + element.getName() + "' is taken by a " + SpecWords.of(earlier.eClass()) + " in line " + line(earlier),
+						element, SpecPackage.Literals.NAMED__NAME, LanguageProblem.NAME_TAKEN);
+			}
+		}
+	}
+
+	private static int line(EObject element) {
+		INode node = NodeModelUtils.findActualNodeFor(element);
+		return node == null ? 0 : node.getStartLine();
+	}
+
+	/** Properties come in any order, which the grammar cannot keep from coming twice. */
+	@Check
+	public void statedOnce(EObject element) {
+		for (EStructuralFeature feature : element.eClass().getEAllStructuralFeatures()) {
+			int most = feature.getUpperBound();
+			if (most > 0 && element.eIsSet(feature)) {
+				List<INode> statements = NodeModelUtils.findNodesForFeature(element, feature);
+				if (statements.size() > most) {
+					INode surplus = statements.get(most);
+					getMessageAcceptor().acceptError("'" + surplus.getText().strip() + "': this is stated already in line "
+							+ statements.get(0).getStartLine(), element, surplus.getOffset(), surplus.getLength(), LanguageProblem.STATED_TWICE);
+				}
+			}
+		}
+	}
+
+	@Check
+	public void importFound(Import statement) {
+		if (statement.getImportURI() != null && Imports.file(statement).isEmpty()) {
+			error("there is no file '" + statement.getImportURI() + "' to import in this project; built-in catalogs are written 'standard:parts'",
+					SpecPackage.Literals.IMPORT__IMPORT_URI, LanguageProblem.IMPORT_NOT_FOUND);
+		}
+	}
+
+	@Check
+	public void importsInCircle(SpecFile file) {
+		Imports.of(file).forEach((statement, imported) -> {
+			if (reaches(imported, file, new HashSet<>())) {
+				error("the files import each other in a circle: '" + statement.getImportURI() + "' leads back to this file",
+						statement, SpecPackage.Literals.IMPORT__IMPORT_URI, LanguageProblem.IMPORT_CYCLE);
+			}
+		});
+	}
+
+	private static boolean reaches(SpecFile from, SpecFile goal, Set<SpecFile> seen) {
+		return from == goal || seen.add(from) && Imports.of(from).values().stream().anyMatch(next -> reaches(next, goal, seen));
+	}
+}
