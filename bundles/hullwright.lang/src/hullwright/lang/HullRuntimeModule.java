@@ -4,11 +4,11 @@
  */
 package hullwright.lang;
 
-import com.google.inject.Provider;
 import hullwright.lang.conversion.HullValueConverters;
-import hullwright.lang.imports.HullResourceSetProvider;
+import hullwright.lang.imports.HullResourceSet;
 import hullwright.lang.messages.HullLinkingMessages;
 import hullwright.lang.messages.HullSyntaxMessages;
+import org.eclipse.emf.ecore.resource.ResourceSet;
 import org.eclipse.xtext.conversion.IValueConverterService;
 import org.eclipse.xtext.linking.ILinkingDiagnosticMessageProvider;
 import org.eclipse.xtext.parser.antlr.ISyntaxErrorMessageProvider;
@@ -35,7 +35,13 @@ public class HullRuntimeModule extends AbstractHullRuntimeModule {
 	}
 
 	/** Resource sets that know the built-in catalogs. */
-	public Class<? extends Provider<XtextResourceSet>> provideXtextResourceSet() {
-		return HullResourceSetProvider.class;
+	@Override
+	public Class<? extends ResourceSet> bindResourceSet() {
+		return HullResourceSet.class;
+	}
+
+	@Override
+	public Class<? extends XtextResourceSet> bindXtextResourceSet() {
+		return HullResourceSet.class;
 	}
 }
