@@ -1,0 +1,52 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.analysis;
+
+import hullwright.analysis.line.BackboneLength;
+import hullwright.analysis.line.DropLength;
+import hullwright.analysis.line.Termination;
+import hullwright.network.Backbone;
+import hullwright.network.Boat;
+import hullwright.network.Drop;
+import hullwright.network.Network;
+import java.util.IdentityHashMap;
+import java.util.Map;
+
+/**
+ * The figures of one boat, each computed when it is first asked for and then kept, so that rules may ask freely. For use by
+ * one thread.
+ */
+public final class Figures {
+
+	private final Boat boat;
+	private final Map<Drop, DropLength> drops = new IdentityHashMap<>();
+	private final Map<Backbone, BackboneLength> backbones = new IdentityHashMap<>();
+	private final Map<Backbone, Termination> terminations = new IdentityHashMap<>();
+
+	/** The figures of a boat; nothing is computed yet. */
+	public Figures(Boat boat) {
+		this.boat = boat;
+	}
+
+	/** The boat that the figures are of. */
+	public Boat boat() {
+		return boat;
+	}
+
+	/** How long a drop is. */
+	public DropLength lengthOf(Drop drop) {
+		return drops.computeIfAbsent(drop, DropLength::of);
+	}
+
+	/** How long a backbone of this network is, by both counts of its ends. */
+	public BackboneLength lengthOf(Network network, Backbone backbone) {
+		return backbones.computeIfAbsent(backbone, each -> BackboneLength.of(each, network.drops(), this::lengthOf));
+	}
+
+	/** How the ends of a backbone are terminated. */
+	public Termination terminationOf(Backbone backbone) {
+		return terminations.computeIfAbsent(backbone, Termination::of);
+	}
+}

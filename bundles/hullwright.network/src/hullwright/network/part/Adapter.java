@@ -1,0 +1,22 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.network.part;
+
+import hullwright.quantity.Current;
+import hullwright.quantity.Length;
+import java.util.Optional;
+
+/**
+ * A short part that joins connectors which do not mate by themselves.
+ *
+ * @param identity its name and where its values come from
+ * @param ends its connectors, from the backbone to the device
+ * @param length the length that it adds to a drop, if the catalog says
+ * @param carriesPower whether it passes the supply on
+ * @param rated the current it may carry
+ */
+public record Adapter(PartIdentity identity, Ends ends, Optional<Length> length, boolean carriesPower, Optional<Current> rated)
+		implements Part {
+}

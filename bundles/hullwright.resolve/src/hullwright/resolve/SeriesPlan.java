@@ -1,0 +1,135 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.resolve;
+
+import hullwright.network.Boat;
+import hullwright.network.Network;
+import hullwright.network.Origin;
+import hullwright.network.PartsOnOffer;
+import hullwright.network.Selection;
+import hullwright.network.Supply;
+import hullwright.network.part.Cable;
+import hullwright.network.part.Part;
+import hullwright.spec.Catalog;
+import hullwright.spec.DataNetwork;
+import hullwright.spec.Device;
+import hullwright.spec.Hull;
+import hullwright.spec.Series;
+import hullwright.spec.SupplySource;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import org.eclipse.emf.common.util.TreeIterator;
+import org.eclipse.emf.ecore.EObject;
+
+/**
+ * A series copied out of EMF: all that is needed to make any of its boats. Immutable; making boats needs no lock.
+ */
+public final class SeriesPlan {
+
+	private final String name;
+	private final String revision;
+	private final Origin origin;
+	private final OptionSpace options;
+	private final List<NetworkPlan> networks = new ArrayList<>();
+	private final List<HullPlan> hulls = new ArrayList<>();
+	private final List<Supply> supplies = new ArrayList<>();
+	private final PartsOnOffer partsOnOffer;
+	private final int devices;
+
+	/**
+	 * Copies a series that parsed and linked without errors. The caller holds the lock that guards the spec.
+	 *
+	 * @param series the series
+	 * @param visibleCatalogs the catalogs whose parts it can name
+	 * @param places where its elements stand in the text
+	 */
+	public SeriesPlan(Series series, List<Catalog> visibleCatalogs, TextPlaces places) {
+		name = series.getName();
+		revision = CatalogParts.text(series.getRevision());
+		origin = places.of(series, name);
+		options = new OptionSpace(series);
+		CatalogParts parts = new CatalogParts();
+		Map<String, Optional<Cable>> usualCables = new HashMap<>();
+		for (DataNetwork network : series.getNetworks()) {
+			NetworkPlan plan = NetworkPlan.of(network, name + "." + network.getName(), parts, places);
+			networks.add(plan);
+			usualCables.put(plan.name(), plan.usualCable());
+		}
+		for (Hull hull : series.getHulls()) {
+			hulls.add(HullPlan.of(hull, name + ".hull-" + hull.getName(), name, parts, places, usualCables));
+		}
+		series.getSupplies().forEach(supply -> supplies.add(supply(supply, places)));
+		List<Part> offered = new ArrayList<>();
+		visibleCatalogs.forEach(catalog -> catalog.getParts().forEach(type -> parts.of(type).ifPresent(offered::add)));
+		partsOnOffer = new PartsOnOffer(offered);
+		devices = count(series, Device.class);
+	}
+
+	private Supply supply(SupplySource supply, TextPlaces places) {
+		return new Supply(supply.getName(), Optional.ofNullable(supply.getNominal()), Optional.ofNullable(supply.getLowest()),
+				Optional.ofNullable(supply.getHighest()), CatalogParts.text(supply.getSwitchName()), Optional.ofNullable(supply.getFuse()),
+				Optional.ofNullable(supply.getLead()).map(lead -> lead.getLength()),
+				Optional.ofNullable(supply.getLead()).map(lead -> lead.getSize()), places.of(supply, name + "." + supply.getName()));
+	}
+
+	private static int count(Series series, Class<? extends EObject> kind) {
+		int found = 0;
+		for (TreeIterator<EObject> contents = series.eAllContents(); contents.hasNext();) {
+			found += kind.isInstance(contents.next()) ? 1 : 0;
+		}
+		return found;
+	}
+
+	/** The name of the series. */
+	public String name() {
+		return name;
+	}
+
+	/** Its place in the text. */
+	public Origin origin() {
+		return origin;
+	}
+
+	/** Its options and which of them go together. */
+	public OptionSpace options() {
+		return options;
+	}
+
+	/** How many devices the text names, whichever boats have them. */
+	public int devices() {
+		return devices;
+	}
+
+	/** The names of the hulls that are sold, in the order of the text. */
+	public List<String> hullNames() {
+		return hulls.stream().map(HullPlan::name).toList();
+	}
+
+	/** A sold hull as a selection, or empty if there is none of this name. */
+	public Optional<Selection> hull(String hullName) {
+		return hulls.stream().filter(hull -> hull.name().equals(hullName)).findFirst().map(hull -> new Selection(hull.options(), Optional.of(hull.name())));
+	}
+
+	/** The boat with these options, whether or not they can be ordered together. */
+	public static Selection ordered(SortedSet<String> options) {
+		return new Selection(new TreeSet<>(options), Optional.empty());
+	}
+
+	/** The boat of a selection. */
+	public Boat boat(Selection selection) {
+		List<HullPlan.Change> changes = selection.hull()
+				.flatMap(hullName -> hulls.stream().filter(hull -> hull.name().equals(hullName)).findFirst())
+				.map(HullPlan::changes)
+				.orElse(List.of());
+		List<Network> fitted = new ArrayList<>(networks.size());
+		networks.forEach(network -> fitted.add(network.on(selection.options(), changes)));
+		return new Boat(name, revision, selection, fitted, supplies, partsOnOffer, origin);
+	}
+}

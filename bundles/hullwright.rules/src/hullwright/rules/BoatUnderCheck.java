@@ -1,0 +1,72 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.rules;
+
+import hullwright.analysis.Figures;
+import hullwright.network.Boat;
+import hullwright.network.Origin;
+import hullwright.quantity.ScalarQuantity;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a rule is given: the boat, its figures, and what is in force for this rule in this house.
+ */
+public final class BoatUnderCheck {
+
+	private final Figures figures;
+	private final RuleInForce inForce;
+
+	/** A boat for one rule to look at. */
+	public BoatUnderCheck(Figures figures, RuleInForce inForce) {
+		this.figures = figures;
+		this.inForce = inForce;
+	}
+
+	/** The boat as it will be built. */
+	public Boat boat() {
+		return figures.boat();
+	}
+
+	/** What the analyses say of it. */
+	public Figures figures() {
+		return figures;
+	}
+
+	/**
+	 * The severest band whose limit a value exceeds, or empty if it keeps all limits.
+	 *
+	 * @param value a quantity of the kind of the rule's limits
+	 */
+	public <Q extends ScalarQuantity<Q>> Optional<Band> bandOf(Q value) {
+		return inForce.bands().stream()
+				.filter(band -> value.exceeds(sameKind(value, band)))
+				.max(Comparator.comparing(Band::severity));
+	}
+
+	@SuppressWarnings("unchecked")
+	private static <Q extends ScalarQuantity<Q>> Q sameKind(Q value, Band band) {
+		if (value.getClass() != band.limit().getClass()) {
+			throw new IllegalArgumentException("a " + value.dimension().label() + " has no limit of " + band.limit());
+		}
+		return (Q) band.limit();
+	}
+
+	/** A finding of this rule about an element, with the severity and the source that the rule has without a band. */
+	public Finding.Builder finding(Origin element) {
+		return new Finding.Builder(inForce.description(), inForce.severity(), element).source(inForce.source());
+	}
+
+	/** A finding of this rule about an element, with the limit, the severity and the source of a band. */
+	public Finding.Builder finding(Origin element, Band band) {
+		return new Finding.Builder(inForce.description(), band.severity(), element).source(band.source()).value("limit", band.limit());
+	}
+
+	/** The bands in force, the mildest first. */
+	public List<Band> bands() {
+		return inForce.bands();
+	}
+}

@@ -1,0 +1,45 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.rules.report;
+
+import hullwright.rules.Severity;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a check found, and what it did to find it.
+ *
+ * @param findings the findings, by file, place and rule; the same input gives the same order
+ * @param gaps why something could not be checked, in words; empty if everything was
+ * @param rules what became of each rule, by id
+ * @param series how much of each series was checked
+ * @param files the files that were read
+ */
+public record CheckReport(List<ReportedFinding> findings, List<String> gaps, List<RuleRun> rules, List<SeriesCoverage> series,
+		List<SourceFile> files) {
+
+	public CheckReport {
+		findings = List.copyOf(findings);
+		gaps = List.copyOf(gaps);
+		rules = List.copyOf(rules);
+		series = List.copyOf(series);
+		files = List.copyOf(files);
+	}
+
+	/** Whether everything was checked that was to be. */
+	public boolean complete() {
+		return gaps.isEmpty();
+	}
+
+	/** The severest severity among the findings, if there are any. */
+	public Optional<Severity> worst() {
+		return findings.stream().map(reported -> reported.finding().severity()).max(Severity::compareTo);
+	}
+
+	/** How many findings have a severity. */
+	public long count(Severity severity) {
+		return findings.stream().filter(reported -> reported.finding().severity() == severity).count();
+	}
+}
