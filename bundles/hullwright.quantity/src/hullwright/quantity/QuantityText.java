@@ -68,10 +68,17 @@ public final class QuantityText {
 			throw QuantityFormatException.negative(number + " " + unit.symbol(), expected);
 		}
 		try {
-			return unit.quantity(Double.parseDouble(number));
+			double value = Double.parseDouble(number);
+			Quantity quantity = unit.quantity(value);
+			boolean beyondAllMeasure = Double.isInfinite(value)
+					|| quantity instanceof ScalarQuantity<?> scalar && Double.isInfinite(scalar.si());
+			if (!beyondAllMeasure) {
+				return quantity;
+			}
 		} catch (IllegalArgumentException e) {
-			throw QuantityFormatException.notANumber(number + " " + unit.symbol(), expected);
+			// no such wire gauge
 		}
+		throw QuantityFormatException.notANumber(number + " " + unit.symbol(), expected);
 	}
 
 	/** Writes a quantity with the unit in which the trade gives it, at most four significant digits. */

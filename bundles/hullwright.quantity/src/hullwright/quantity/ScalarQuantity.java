@@ -13,7 +13,7 @@ public sealed interface ScalarQuantity<Q extends ScalarQuantity<Q>> extends Quan
 		permits Length, Voltage, Current, Resistance, ResistancePerLength, DelayPerLength {
 
 	/**
-	 * Two values closer than this fraction count as equal when a limit is checked, so that 0.1 m + 0.2 m + 5.7 m does not
+	 * Two values closer than this fraction count as equal when a limit is checked, so that 0.4 m + 4.7 m + 0.9 m does not
 	 * exceed 6 m through the rounding of binary fractions.
 	 */
 	double TOLERANCE = 1e-9;

@@ -4,6 +4,7 @@
  */
 package hullwright.quantity;
 
+import java.text.Normalizer;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -63,9 +64,13 @@ public enum Unit {
 		return dimension;
 	}
 
-	/** The unit with this symbol, if there is one. Upper and lower case matter: mm is no Mm. */
+	/**
+	 * The unit with this symbol, if there is one. Upper and lower case matter: mm is no Mm. Signs that Unicode calls
+	 * equivalent are the same, such as the ohm sign and the Greek letter.
+	 */
 	public static Optional<Unit> of(String symbol) {
-		return Arrays.stream(values()).filter(unit -> unit.symbol.equals(symbol)).findFirst();
+		String composed = Normalizer.normalize(symbol, Normalizer.Form.NFC);
+		return Arrays.stream(values()).filter(unit -> unit.symbol.equals(composed)).findFirst();
 	}
 
 	/** All units of a dimension, the most usual first. */
