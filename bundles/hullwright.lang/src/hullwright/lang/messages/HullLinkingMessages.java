@@ -8,6 +8,7 @@ import com.google.inject.Inject;
 import hullwright.lang.LanguageProblem;
 import hullwright.lang.imports.VisibleCatalogs;
 import hullwright.lang.scoping.HullScopeProvider;
+import hullwright.lang.scoping.ReferencedKind;
 import hullwright.spec.Catalog;
 import hullwright.spec.SpecPackage;
 import java.util.List;
@@ -45,7 +46,7 @@ public class HullLinkingMessages extends LinkingDiagnosticMessageProvider {
 		Optional<String> near = NearestName.to(name, StreamSupport
 				.stream(scopes.getScope(from, reference).getAllElements().spliterator(), false)
 				.map(description -> description.getName().toString()));
-		return problem("no " + SpecWords.of(reference.getEReferenceType()) + " '" + name + "'" + whereLookedFor(from, reference)
+		return problem("no " + SpecWords.of(ReferencedKind.of(from, reference)) + " '" + name + "'" + whereLookedFor(from, reference)
 				+ near.map(found -> "; did you mean '" + found + "'?").orElse(""), near);
 	}
 

@@ -48,7 +48,9 @@ public class HullScopeProvider extends AbstractHullScopeProvider {
 
 	@Override
 	public IScope getScope(EObject context, EReference reference) {
-		EClass type = reference.getEReferenceType();
+		EClass type = reference == SpecPackage.Literals.BACKBONE_PART__TYPE
+				? ReferencedKind.of(context, reference)
+				: reference.getEReferenceType();
 		if (type == SpecPackage.Literals.FAMILY || SpecPackage.Literals.PART_TYPE.isSuperTypeOf(type)) {
 			return cached(context.eResource().getContents().get(0), type, () -> catalogScope(context, type));
 		}
