@@ -4,6 +4,8 @@
  */
 package hullwright.lang;
 
+import com.google.inject.Binder;
+import com.google.inject.name.Names;
 import hullwright.lang.conversion.HullValueConverters;
 import hullwright.lang.imports.HullResourceSet;
 import hullwright.lang.messages.HullLinkingMessages;
@@ -13,6 +15,7 @@ import org.eclipse.xtext.conversion.IValueConverterService;
 import org.eclipse.xtext.linking.ILinkingDiagnosticMessageProvider;
 import org.eclipse.xtext.parser.antlr.ISyntaxErrorMessageProvider;
 import org.eclipse.xtext.resource.XtextResourceSet;
+import org.eclipse.xtext.validation.CompositeEValidator;
 
 /**
  * What the language uses in place of Xtext's defaults.
@@ -43,5 +46,10 @@ public class HullRuntimeModule extends AbstractHullRuntimeModule {
 	@Override
 	public Class<? extends XtextResourceSet> bindXtextResourceSet() {
 		return HullResourceSet.class;
+	}
+
+	/** EMF's own checks would tell each unresolved name a second time, in the words of the model. */
+	public void configureChecksOfEmf(Binder binder) {
+		binder.bindConstant().annotatedWith(Names.named(CompositeEValidator.USE_EOBJECT_VALIDATOR)).to(false);
 	}
 }

@@ -13,10 +13,13 @@ import org.eclipse.emf.ecore.EPackage;
  */
 public class HullStandaloneSetup extends HullStandaloneSetupGenerated {
 
+	/**
+	 * The package comes first: the injector makes the validator at once, which registers itself for the package, and the
+	 * grammar imports it for every cross-reference.
+	 */
 	@Override
-	public void register(Injector injector) {
-		// The grammar imports this package; without it every cross-reference of the generated parser is unresolved.
+	public Injector createInjectorAndDoEMFRegistration() {
 		EPackage.Registry.INSTANCE.putIfAbsent(SpecPackage.eNS_URI, SpecPackage.eINSTANCE);
-		super.register(injector);
+		return super.createInjectorAndDoEMFRegistration();
 	}
 }
