@@ -34,6 +34,10 @@ final class QuantityConverter implements IValueConverter<Object> {
 
 	@Override
 	public Object toValue(String text, INode node) throws ValueConverterException {
+		if (text == null) {
+			// the parser's recovery found nothing to read, and says so itself
+			return null;
+		}
 		try {
 			return expected.isPresent() ? QuantityText.parse(text, expected.get()) : QuantityText.parse(text);
 		} catch (QuantityFormatException e) {

@@ -66,7 +66,7 @@ public class HullSyntaxMessages extends SyntaxErrorMessageProvider {
 
 	private String expectedFound(String expected, String found) {
 		return "expected " + tokenName(expected) + ", found " + foundName(found)
-				+ (expected.equals("RULE_ID") ? reservedWordHint(found) : "");
+				+ (expected.equals("RULE_ID") || expected.equals("}") ? reservedWordHint(found) : "");
 	}
 
 	private String notUnderstood(String found) {

@@ -70,7 +70,7 @@ public class HullValidator extends AbstractHullValidator {
 		for (Named element : named) {
 			Named earlier = element.getName() == null ? null : first.putIfAbsent(element.getName(), element);
 			if (earlier != null) {
-				error("the name '" + element.getName() + "' is taken by a " + SpecWords.of(earlier.eClass()) + " in line " + line(earlier),
+				error("the name '" + element.getName() + "' is taken by the " + SpecWords.of(earlier.eClass()) + " in line " + line(earlier),
 						element, SpecPackage.Literals.NAMED__NAME, LanguageProblem.NAME_TAKEN);
 			}
 		}
