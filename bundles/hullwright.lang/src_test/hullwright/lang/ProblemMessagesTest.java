@@ -1,0 +1,156 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.lang;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.eclipse.xtext.validation.Issue;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What a reader is told when a text as such is wrong: names, things said twice, imports, and plain slips of the pen. */
+class ProblemMessagesTest {
+
+	@Test
+	void anUnknownPartNamesItsNearNeighbour() {
+		MarkedText.of("""
+				import "standard:parts"
+				series S { network n { backbone of light { tee dash : «blok4» } } }
+				""").assertProblems("no tee 'blok4' in Standard; did you mean 'block4'?");
+	}
+
+	@Test
+	void aPartOfAnotherKindIsNotTakenForATee() {
+		MarkedText.of("""
+				import "standard:parts"
+				series S { network n { backbone of light { tee dash : «windSensor» } } }
+				""").assertProblems("no tee 'windSensor' in Standard");
+	}
+
+	@Test
+	void withoutAnImportThereIsNoCatalogToLookIn() {
+		MarkedText.of("series S { network n { backbone of «light» { } } }")
+				.assertProblems("no cable 'light'; this file imports no catalog");
+	}
+
+	@Test
+	void aNameInTwoCatalogsNeedsItsCatalog() {
+		MarkedText.of("""
+				import "standard:parts"
+				catalog Mine { tee tee1 { } }
+				series S { network n { backbone { tee a : «tee1» tee b : Mine.tee1 tee c : Standard.tee1 } } }
+				""").assertProblems("'tee1' is in more than one catalog; write Mine.tee1 or Standard.tee1");
+	}
+
+	@Test
+	void unknownOptionsPlacesSuppliesAndPartsOfTheBackbone() {
+		MarkedText.of("""
+				import "standard:parts"
+				series S {
+					options { autopilot }
+					places { helm }
+					supply house { 12 V }
+					network n {
+						backbone of light {
+							tee dash : block4 at «helmet»
+							tap feed : midTap from «hose»
+							cable 2 m when «autopilots»
+						}
+						drop «dsh».1 to wind : windSensor
+					}
+					hull 1 with «flybridge» { remove n.«winde» }
+				}
+				""").assertProblems(
+				"no place 'helmet'; did you mean 'helm'?",
+				"no supply 'hose'; did you mean 'house'?",
+				"no option 'autopilots'; did you mean 'autopilot'?",
+				"no part of this network's backbone 'dsh'; did you mean 'dash'?",
+				"no option 'flybridge'",
+				"no device of this network 'winde'; did you mean 'wind'?");
+	}
+
+	@Test
+	void aNameIsTakenOnce() {
+		MarkedText.of("""
+				import "standard:parts"
+				series S {
+					options { autopilot one of «autopilot», mast }
+					network n {
+						backbone of light { tee dash : block4 cable «dash» 2 m }
+						drop dash.1 to «dash» : windSensor
+					}
+				}
+				""").assertProblems(
+				"the name 'autopilot' is taken by the option in line 3",
+				"the name 'dash' is taken by the part of this network's backbone in line 5",
+				"the name 'dash' is taken by the part of this network's backbone in line 5");
+	}
+
+	@Test
+	void aValueIsStatedOnce() {
+		MarkedText.of("""
+				catalog C {
+					cable c {
+						rated 3 A
+						rated «4 A»
+					}
+				}
+				""").assertProblems("'4 A': this is stated already in line 3");
+	}
+
+	@Test
+	void anImportThatLeadsNowhere() {
+		MarkedText.of("""
+				import «"standard:everything"»
+				import «"missing.hull"»
+				import «""»
+				""").assertProblems(
+				"there is no file 'standard:everything' to import in this project; built-in catalogs are written 'standard:parts'",
+				"there is no file 'missing.hull' to import in this project; built-in catalogs are written 'standard:parts'",
+				"there is no file '' to import in this project; built-in catalogs are written 'standard:parts'");
+	}
+
+	@Test
+	void importsInACircle(@TempDir Path project) throws IOException {
+		Files.writeString(project.resolve("a.hull"), "import \"b.hull\"\n");
+		Files.writeString(project.resolve("b.hull"), "import \"a.hull\"\n");
+		assertEquals(List.of("1: the files import each other in a circle: 'b.hull' leads back to this file"),
+				HullTexts.describe(HullTexts.problems(new HullTexts().read(project.resolve("a.hull")))));
+	}
+
+	/** A boat file sees the parts of the files it imports, not those that they import in turn. */
+	@Test
+	void importsAreNotPassedOn(@TempDir Path project) throws IOException {
+		Files.writeString(project.resolve("kit.hull"), "import \"standard:parts\"\ncatalog Kit { tee myTee { backbone micro male, micro female } }\n");
+		Files.writeString(project.resolve("boat.hull"), "import \"kit.hull\"\nseries S { network n { backbone { tee a : myTee tee b : block4 } } }\n");
+		assertEquals(List.of("2: no tee 'block4' in Kit"),
+				HullTexts.describe(HullTexts.problems(new HullTexts().read(project.resolve("boat.hull")))));
+	}
+
+	@Test
+	void aMissingBraceIsToldAtTheEnd() {
+		List<Issue> problems = HullTexts.problems(new HullTexts().read("catalog C {\n\tcable c { rated 3 A\n"));
+		assertEquals(List.of("expected '}', found the end of the file"), problems.stream().map(Issue::getMessage).distinct().toList());
+	}
+
+	@Test
+	void aWordOfTheLanguageIsNoName() {
+		List<Issue> problems = HullTexts.problems(new HullTexts().read("series S {\n\tplaces { hull }\n}\n"));
+		assertEquals(2, problems.get(0).getLineNumber());
+		assertTrue(problems.get(0).getMessage().contains("'hull' is a word of the language; if a name was meant, choose another"),
+				problems.get(0).getMessage());
+	}
+
+	@Test
+	void whatWasExpectedAndWhatWasFound() {
+		MarkedText.of("catalog C { tee t { backbone f male «f» female } family f { } }")
+				.assertProblems("expected ',', found 'f'");
+	}
+}
