@@ -10,6 +10,7 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -18,10 +19,10 @@ import java.util.List;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
-import org.apache.log4j.AppenderSkeleton;
 import org.apache.log4j.Level;
 import org.apache.log4j.Logger;
-import org.apache.log4j.spi.LoggingEvent;
+import org.apache.log4j.SimpleLayout;
+import org.apache.log4j.WriterAppender;
 import org.eclipse.emf.common.util.URI;
 import org.eclipse.xtext.nodemodel.ILeafNode;
 import org.eclipse.xtext.resource.XtextResource;
@@ -48,40 +49,21 @@ class BadInputTest {
 	private static final int SMALL = 2000;
 
 	private final HullTexts project = new HullTexts();
-	private final InnerFailures innerFailures = new InnerFailures();
 
 	/** Xtext logs what its services throw and goes on; a test must not. */
-	private static final class InnerFailures extends AppenderSkeleton {
-
-		private final List<String> messages = new ArrayList<>();
-
-		@Override
-		protected void append(LoggingEvent event) {
-			if (event.getLevel().isGreaterOrEqual(Level.WARN)) {
-				messages.add(event.getRenderedMessage());
-			}
-		}
-
-		@Override
-		public void close() {
-			// keeps no resource
-		}
-
-		@Override
-		public boolean requiresLayout() {
-			return false;
-		}
-	}
+	private final StringWriter innerFailures = new StringWriter();
+	private final WriterAppender log = new WriterAppender(new SimpleLayout(), innerFailures);
 
 	@BeforeEach
 	void listen() {
-		Logger.getRootLogger().addAppender(innerFailures);
+		log.setThreshold(Level.WARN);
+		Logger.getRootLogger().addAppender(log);
 	}
 
 	@AfterEach
 	void noInnerFailure() {
-		Logger.getRootLogger().removeAppender(innerFailures);
-		assertEquals(List.of(), innerFailures.messages);
+		Logger.getRootLogger().removeAppender(log);
+		assertEquals("", innerFailures.toString());
 	}
 
 	static Stream<Path> shipped() {
