@@ -20,4 +20,14 @@ public record Origin(String element, String file, int offset, int length, int li
 	public static Origin nowhere(String element) {
 		return new Origin(element, "", 0, 0, 0, 0);
 	}
+
+	/** The same element, shown at the place of another. */
+	public Origin shownAt(Origin place) {
+		return new Origin(element, place.file, place.offset, place.length, place.line, place.column);
+	}
+
+	/** The last part of the qualified name, as the text writes it. */
+	public String simpleName() {
+		return element.substring(element.lastIndexOf('.') + 1);
+	}
 }

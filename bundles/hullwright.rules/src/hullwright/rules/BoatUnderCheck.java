@@ -60,6 +60,11 @@ public final class BoatUnderCheck {
 		return new Finding.Builder(inForce.description(), inForce.severity(), element).source(inForce.source());
 	}
 
+	/** A finding of this rule that is advice whatever the severity of the rule, about an element. */
+	public Finding.Builder advice(Origin element) {
+		return new Finding.Builder(inForce.description(), Severity.ADVICE, element).source(inForce.source());
+	}
+
 	/** A finding of this rule about an element, with the limit, the severity and the source of a band. */
 	public Finding.Builder finding(Origin element, Band band) {
 		return new Finding.Builder(inForce.description(), band.severity(), element).source(band.source()).value("limit", band.limit());

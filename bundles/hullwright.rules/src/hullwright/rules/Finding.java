@@ -5,6 +5,7 @@
 package hullwright.rules;
 
 import hullwright.network.Origin;
+import hullwright.quantity.ScalarQuantity;
 import hullwright.rules.edit.Fix;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -33,8 +34,30 @@ public record Finding(String rule, Severity severity, Origin origin, String key,
 	}
 
 	/** A problem of the text itself: the message says it all. */
-	public static Finding ofText(String rule, Severity severity, Origin origin, String message) {
-		return new Finding(rule, severity, origin, message, "{message}", Map.of("message", message), "", List.of());
+	public static Finding ofText(String rule, Severity severity, Origin origin, String message, List<Fix> fixes) {
+		return new Finding(rule, severity, origin, message, "{message}", Map.of("message", message), "", fixes);
+	}
+
+	/**
+	 * How far the measured value is from its limit, as a fraction of the limit: what makes one of two findings of a rule the
+	 * worse. Zero where there is no limit or nothing measured of its kind.
+	 */
+	public double distanceFromLimit() {
+		if (!(values.get("limit") instanceof ScalarQuantity<?> limit) || limit.si() == 0) {
+			return 0;
+		}
+		return values.entrySet().stream()
+				.filter(entry -> !entry.getKey().equals("limit"))
+				.map(Map.Entry::getValue)
+				.filter(value -> value.getClass() == limit.getClass())
+				.findFirst()
+				.map(measured -> Math.abs(((ScalarQuantity<?>) measured).si() - limit.si()) / Math.abs(limit.si()))
+				.orElse(0.0);
+	}
+
+	/** Whether the other says the same of the same element, however bad it is and whatever was measured. */
+	public boolean isSameMatter(Finding other) {
+		return rule.equals(other.rule) && element().equals(other.element()) && key.equals(other.key);
 	}
 
 	/** The qualified name of the element. */

@@ -8,6 +8,7 @@ import hullwright.network.Backbone;
 import hullwright.network.CableRun;
 import hullwright.network.Drop;
 import hullwright.network.Element;
+import hullwright.network.part.Cable;
 import hullwright.quantity.Length;
 import java.util.Collections;
 import java.util.IdentityHashMap;
@@ -32,13 +33,13 @@ import java.util.function.Function;
  * @param run the length of the cables of the backbone, end to end
  * @param longerOf the length by the longer-of count
  * @param sum the length by the sum count
- * @param longerOfShare the share of the allowance that the longer-of count uses, empty if a cable's allowance is unknown
- * @param sumShare the share of the allowance that the sum count uses, empty if a cable's allowance is unknown
+ * @param longerOfAllowance how long the line of the longer-of count may be, empty if a cable's allowance is unknown
+ * @param sumAllowance how long the line of the sum count may be, empty if a cable's allowance is unknown
  * @param grades the cables that it is made of, in the order of first use
  * @param positions how far along the run each element starts, by element
  */
-public record BackboneLength(Length run, Length longerOf, Length sum, Optional<Double> longerOfShare, Optional<Double> sumShare,
-		Set<hullwright.network.part.Cable> grades, Map<Element, Length> positions) {
+public record BackboneLength(Length run, Length longerOf, Length sum, Optional<Length> longerOfAllowance, Optional<Length> sumAllowance,
+		Set<Cable> grades, Map<Element, Length> positions) {
 
 	/**
 	 * The length of a backbone.
@@ -48,7 +49,7 @@ public record BackboneLength(Length run, Length longerOf, Length sum, Optional<D
 	 */
 	public static BackboneLength of(Backbone backbone, List<Drop> drops, Function<Drop, DropLength> dropLength) {
 		Map<Element, Length> positions = new IdentityHashMap<>();
-		Set<hullwright.network.part.Cable> grades = new LinkedHashSet<>();
+		Set<Cable> grades = new LinkedHashSet<>();
 		Stretch run = Stretch.NONE;
 		for (Element element : backbone.elements()) {
 			positions.put(element, run.length());
@@ -67,7 +68,7 @@ public record BackboneLength(Length run, Length longerOf, Length sum, Optional<D
 				longerOf = longerOf.minus(each.tail()).plus(each.longestDrop());
 			}
 		}
-		return new BackboneLength(run.length(), longerOf.length(), sum.length(), longerOf.share(), sum.share(),
+		return new BackboneLength(run.length(), longerOf.length(), sum.length(), longerOf.allowance(), sum.allowance(),
 				Collections.unmodifiableSet(grades), Collections.unmodifiableMap(positions));
 	}
 }

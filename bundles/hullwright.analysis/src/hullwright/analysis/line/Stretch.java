@@ -26,6 +26,11 @@ record Stretch(Length length, Optional<Double> share) {
 		return new Stretch(length, length.si() == 0 ? Optional.of(0.0) : share);
 	}
 
+	/** How long a line of this mixture of cables may be; empty if the allowance of a cable is unknown or nothing is used. */
+	Optional<Length> allowance() {
+		return share.filter(used -> used > 0).map(used -> length.times(1 / used));
+	}
+
 	Stretch plus(CableRun run) {
 		return plus(of(run.length(), run.cable()));
 	}

@@ -5,19 +5,21 @@
 package hullwright.rules.report;
 
 import hullwright.rules.Severity;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 
 /**
  * What a check found, and what it did to find it.
  *
+ * @param asOf the date that the check took for today
  * @param findings the findings, by file, place and rule; the same input gives the same order
  * @param gaps why something could not be checked, in words; empty if everything was
  * @param rules what became of each rule, by id
  * @param series how much of each series was checked
  * @param files the files that were read
  */
-public record CheckReport(List<ReportedFinding> findings, List<String> gaps, List<RuleRun> rules, List<SeriesCoverage> series,
+public record CheckReport(LocalDate asOf, List<ReportedFinding> findings, List<String> gaps, List<RuleRun> rules, List<SeriesCoverage> series,
 		List<SourceFile> files) {
 
 	public CheckReport {

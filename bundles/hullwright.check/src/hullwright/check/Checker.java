@@ -1,0 +1,211 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.check;
+
+import hullwright.lang.imports.Imports;
+import hullwright.lang.imports.VisibleCatalogs;
+import hullwright.lang.HullLanguage;
+import hullwright.network.Origin;
+import hullwright.resolve.SeriesPlan;
+import hullwright.rules.Finding;
+import hullwright.rules.Severity;
+import hullwright.rules.edit.FixProposal;
+import hullwright.rules.report.CheckReport;
+import hullwright.rules.report.Occurrence;
+import hullwright.rules.report.ReportedFinding;
+import hullwright.rules.report.RuleRun;
+import hullwright.rules.report.SeriesCoverage;
+import hullwright.rules.report.SourceFile;
+import hullwright.spec.Series;
+import hullwright.spec.SpecFile;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.BooleanSupplier;
+
+/**
+ * The engine. One instance serves a session: a rule that fails stays off until the next. Safe for use by several threads;
+ * reading text is done by one at a time, everything after it by all at once.
+ */
+public final class Checker {
+
+	/** EMF links lazily and the language's services are shared, so texts are read by one thread at a time. */
+	private static final Object READING = new Object();
+
+	private final RuleSet rules;
+	private final RuleGuard guard = new RuleGuard();
+
+	/** An engine with the rules of a set. */
+	Checker(RuleSet rules) {
+		this.rules = rules;
+	}
+
+	/** An engine with all rules that are contributed, inside OSGi or on the class path. */
+	public static Checker create() {
+		return new Checker(RuleSet.in(Contributions.registry()));
+	}
+
+	/** The rules, as they were found. */
+	public RuleSet rules() {
+		return rules;
+	}
+
+	/** Checks a project. Whatever the texts are, it returns a report and does not throw. */
+	public CheckReport check(CheckRequest request) {
+		return check(request, () -> false);
+	}
+
+	/**
+	 * Checks a project, unless it is called off.
+	 *
+	 * @param cancelled asked between boats
+	 * @throws java.util.concurrent.CancellationException if it is called off
+	 */
+	public CheckReport check(CheckRequest request, BooleanSupplier cancelled) {
+		ReadProject project;
+		ProfileInForce profile;
+		List<SeriesPlan> plans = new ArrayList<>();
+		List<String> gaps = new ArrayList<>(rules.problems());
+		Set<String> interesting;
+		synchronized (READING) {
+			project = new SpecReader(request.snapshot()).read();
+			profile = ProfileInForce.of(project, rules);
+			interesting = request.focus().isEmpty() ? request.snapshot().files().keySet() : focusWithImports(project, request.focus());
+			plan(project, request, plans, gaps);
+		}
+		List<ReportedFinding> findings = new ArrayList<>();
+		project.problems().stream().filter(problem -> interesting.contains(problem.origin().file())).forEach(problem -> findings.add(ofText(problem)));
+		profile.problems().forEach(problem -> findings.add(ofText(problem)));
+		List<SeriesCoverage> coverage = checkBoats(request, plans, profile, findings, gaps, cancelled);
+		rules.rules().forEach(rule -> failureOf(rule).ifPresent(failure -> {
+			findings.add(ofText(failure));
+			gaps.add("rule " + rule.description().id() + " failed and is off for the rest of the session");
+		}));
+		findings.sort(ORDER);
+		List<SourceFile> sources = project.sources();
+		return new CheckReport(request.asOf(), findings, gaps, ruleRuns(profile), coverage, sources);
+	}
+
+	private static final Comparator<ReportedFinding> ORDER = Comparator
+			.comparing((ReportedFinding reported) -> reported.finding().origin().file())
+			.thenComparing(reported -> reported.finding().origin().offset())
+			.thenComparing(reported -> reported.finding().severity(), Comparator.reverseOrder())
+			.thenComparing(reported -> reported.finding().rule())
+			.thenComparing(reported -> reported.finding().element())
+			.thenComparing(reported -> reported.finding().key());
+
+	private static ReportedFinding ofText(Finding problem) {
+		return new ReportedFinding(problem, Occurrence.TEXT);
+	}
+
+	private static void plan(ReadProject project, CheckRequest request, List<SeriesPlan> plans, List<String> gaps) {
+		VisibleCatalogs catalogs = HullLanguage.services().getInstance(VisibleCatalogs.class);
+		project.files().forEach((path, file) -> {
+			if (!request.focus().isEmpty() && !request.focus().contains(path)) {
+				return;
+			}
+			Optional<String> doubtful = doubtful(project, path, file);
+			for (var declaration : file.getDeclarations()) {
+				if (declaration instanceof Series series && doubtful.isEmpty()) {
+					plans.add(new SeriesPlan(series, catalogs.from(series), new TextOrigins()));
+				}
+			}
+			doubtful.ifPresent(where -> gaps.add(path + " was not checked further because of the problems in " + where));
+		});
+		project.unsound().stream().sorted()
+				.filter(path -> !project.files().containsKey(path) && (request.focus().isEmpty() || request.focus().contains(path)))
+				.forEach(path -> gaps.add(path + " could not be read"));
+		request.focus().stream().sorted().filter(path -> !request.snapshot().files().containsKey(path)).forEach(path -> gaps.add("there is no file " + path));
+	}
+
+	/** The file whose problems leave in doubt what this one says: itself, or one that it imports. */
+	private static Optional<String> doubtful(ReadProject project, String path, SpecFile file) {
+		if (project.unsound().contains(path)) {
+			return Optional.of(path);
+		}
+		return Imports.of(file).values().stream().flatMap(imported -> project.pathOf(imported).stream()).filter(project.unsound()::contains).findFirst();
+	}
+
+	private static Set<String> focusWithImports(ReadProject project, Set<String> focus) {
+		Set<String> paths = new LinkedHashSet<>();
+		List<String> open = new ArrayList<>(focus);
+		while (!open.isEmpty()) {
+			String path = open.remove(open.size() - 1);
+			if (paths.add(path) && project.files().containsKey(path)) {
+				Imports.of(project.files().get(path)).values().forEach(imported -> project.pathOf(imported).ifPresent(open::add));
+			}
+		}
+		return paths;
+	}
+
+	private List<SeriesCoverage> checkBoats(CheckRequest request, List<SeriesPlan> plans, ProfileInForce profile, List<ReportedFinding> findings,
+			List<String> gaps, BooleanSupplier cancelled) {
+		List<LoadedRule> running = rules.rules().stream().filter(rule -> profile.rules().get(rule.description().id()).on()).toList();
+		List<SeriesCoverage> coverage = new ArrayList<>();
+		List<String> unfit = new ArrayList<>();
+		for (SeriesPlan plan : plans) {
+			BoatsOfSeries boats = BoatsOfSeries.wanted(plan, request.boats());
+			boats.gap().ifPresent(boats.boats().isEmpty() ? unfit::add : gaps::add);
+			if (!boats.boats().isEmpty()) {
+				SeriesCheck check = new SeriesCheck(plan, boats.boats(), boats.allOrderable());
+				check.run(running, profile.rules(), guard, cancelled);
+				findings.addAll(check.findings(guard));
+				coverage.add(new SeriesCoverage(plan.name(), plan.devices(), boats.boats().size(), boats.total(), boats.more(), plan.origin()));
+			}
+		}
+		// a hull or an option that one series has and others have not is no gap; one that none has is
+		if (coverage.isEmpty() || request.boats() instanceof WantedBoats.All) {
+			gaps.addAll(unfit);
+		}
+		return coverage;
+	}
+
+	private Optional<Finding> failureOf(LoadedRule rule) {
+		String id = rule.description().id();
+		return guard.failure(id).map(reason -> Finding.ofText(ProjectProblem.RULE_FAILED, Severity.ERROR, Origin.nowhere(id),
+				"rule " + id + " of bundle " + rule.contributor() + " failed and is off for the rest of the session: " + reason, List.of()));
+	}
+
+	private List<RuleRun> ruleRuns(ProfileInForce profile) {
+		Map<String, RuleRun> runs = new TreeMap<>();
+		for (LoadedRule rule : rules.rules()) {
+			String id = rule.description().id();
+			Optional<String> failure = guard.failure(id);
+			RuleRun.State state = failure.isPresent() ? RuleRun.State.FAILED : profile.rules().get(id).on() ? RuleRun.State.RUN : RuleRun.State.OFF;
+			runs.put(id, new RuleRun(id, rule.contributor(), state, failure));
+		}
+		return List.copyOf(runs.values());
+	}
+
+	/**
+	 * What can be done about a finding, as changes of text. Each has been tried on a copy: it removes the finding and adds
+	 * none that weighs as much or more.
+	 *
+	 * @param request the request whose report holds the finding
+	 */
+	public List<FixProposal> proposals(CheckRequest request, ReportedFinding reported) {
+		List<FixProposal> rendered;
+		synchronized (READING) {
+			rendered = new FixRendering(request.snapshot()).render(reported);
+		}
+		if (rendered.isEmpty()) {
+			return rendered;
+		}
+		CheckReport before = check(request);
+		return rendered.stream().filter(proposal -> mends(request, before, reported.finding(), proposal)).toList();
+	}
+
+	private boolean mends(CheckRequest request, CheckReport before, Finding finding, FixProposal proposal) {
+		CheckReport after = check(request.on(FixRendering.apply(request.snapshot(), proposal)));
+		return after.findings().stream().map(ReportedFinding::finding).noneMatch(remaining -> remaining.isSameMatter(finding)
+				&& remaining.severity().compareTo(finding.severity()) >= 0
+				|| remaining.severity().compareTo(finding.severity()) >= 0 && before.findings().stream().noneMatch(old -> old.finding().isSameMatter(remaining)));
+	}
+}

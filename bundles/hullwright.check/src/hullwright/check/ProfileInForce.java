@@ -1,0 +1,89 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.check;
+
+import hullwright.network.Origin;
+import hullwright.quantity.Quantity;
+import hullwright.rules.Band;
+import hullwright.rules.Finding;
+import hullwright.rules.RuleDescription;
+import hullwright.rules.RuleInForce;
+import hullwright.rules.Severity;
+import hullwright.spec.Profile;
+import hullwright.spec.RuleSetting;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * What is in force for each rule: what the rule ships with, changed by the one profile of the project.
+ *
+ * @param rules the rules in force, by id
+ * @param problems what is wrong with the profile
+ */
+record ProfileInForce(Map<String, RuleInForce> rules, List<Finding> problems) {
+
+	/** The one profile that a profile may start from. */
+	private static final String STANDARD = "standard";
+
+	static ProfileInForce of(ReadProject project, RuleSet rules) {
+		Map<String, RuleInForce> inForce = new LinkedHashMap<>();
+		rules.rules().forEach(rule -> inForce.put(rule.description().id(), RuleInForce.asShipped(rule.description())));
+		List<Finding> problems = new ArrayList<>();
+		List<Profile> profiles = project.files().values().stream()
+				.flatMap(file -> file.getDeclarations().stream())
+				.filter(Profile.class::isInstance)
+				.map(Profile.class::cast)
+				.toList();
+		TextOrigins places = new TextOrigins();
+		profiles.stream().skip(1).forEach(surplus -> problems.add(problem(ProjectProblem.TWO_PROFILES, places.of(surplus, surplus.getName()),
+				"a project has one profile, and '" + profiles.get(0).getName() + "' in " + places.of(profiles.get(0), "").file() + " is it")));
+		if (!profiles.isEmpty()) {
+			apply(profiles.get(0), inForce, problems, places);
+		}
+		return new ProfileInForce(inForce, problems);
+	}
+
+	private static void apply(Profile profile, Map<String, RuleInForce> inForce, List<Finding> problems, TextOrigins places) {
+		if (!STANDARD.equals(profile.getBase())) {
+			problems.add(problem(ProjectProblem.PROFILE_SETTING_WRONG, places.of(profile, profile.getName()),
+					"a profile starts from 'standard'; there is no profile '" + profile.getBase() + "'"));
+		}
+		for (RuleSetting setting : profile.getSettings()) {
+			Origin place = places.of(setting, String.valueOf(setting.getRule()));
+			RuleInForce shipped = inForce.get(setting.getRule());
+			if (shipped == null) {
+				problems.add(problem(ProjectProblem.PROFILE_SETTING_WRONG, place, "there is no rule '" + setting.getRule() + "'"));
+			} else {
+				String source = "profile " + profile.getName() + ", " + place.file() + " line " + place.line();
+				inForce.put(setting.getRule(), changed(shipped, setting, source, place, problems));
+			}
+		}
+	}
+
+	private static RuleInForce changed(RuleInForce shipped, RuleSetting setting, String source, Origin place, List<Finding> problems) {
+		RuleDescription rule = shipped.description();
+		if (setting.isOff()) {
+			return new RuleInForce(rule, false, shipped.severity(), shipped.bands(), source);
+		}
+		List<Band> bands = new ArrayList<>();
+		for (hullwright.spec.Band band : setting.getBands()) {
+			Quantity limit = band.getAbove();
+			if (limit == null || rule.limitDimension().filter(limit.dimension()::equals).isEmpty()) {
+				problems.add(problem(ProjectProblem.PROFILE_SETTING_WRONG, place, rule.limitDimension()
+						.map(expected -> rule.id() + " has limits of " + expected.label() + ", such as '" + expected.example() + "', not '" + limit + "'")
+						.orElse(rule.id() + " has no limits to set; it can be switched off")));
+				return shipped;
+			}
+			bands.add(new Band(Severity.valueOf(band.getSeverity().getName().toUpperCase(java.util.Locale.ROOT)), limit, source));
+		}
+		return new RuleInForce(rule, true, shipped.severity(), bands.isEmpty() ? shipped.bands() : bands, source);
+	}
+
+	private static Finding problem(String rule, Origin place, String message) {
+		return Finding.ofText(rule, Severity.ERROR, place, message, List.of());
+	}
+}

@@ -1,0 +1,25 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.check;
+
+/**
+ * What can be wrong with a project as a whole. The ids never change.
+ */
+public final class ProjectProblem {
+
+	/** A file cannot be read: missing rights, too large, a link out of the project. */
+	public static final String FILE_UNREADABLE = "project/file-unreadable";
+	/** A file is no text in UTF-8. */
+	public static final String NOT_TEXT = "project/not-text";
+	/** A project has more than one profile. */
+	public static final String TWO_PROFILES = "project/two-profiles";
+	/** A profile sets something that does not exist or does not fit. */
+	public static final String PROFILE_SETTING_WRONG = "project/profile-setting-wrong";
+	/** A rule failed and has been switched off. */
+	public static final String RULE_FAILED = "project/rule-failed";
+
+	private ProjectProblem() {
+	}
+}

@@ -1,0 +1,110 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.check;
+
+import hullwright.analysis.Figures;
+import hullwright.network.Boat;
+import hullwright.network.Selection;
+import hullwright.resolve.SeriesPlan;
+import hullwright.rules.BoatUnderCheck;
+import hullwright.rules.Finding;
+import hullwright.rules.RuleInForce;
+import hullwright.rules.Severity;
+import hullwright.rules.report.Occurrence;
+import hullwright.rules.report.ReportedFinding;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
+
+/**
+ * Checks the boats of one series and says of each finding once on which of them it occurs.
+ */
+final class SeriesCheck {
+
+	private final SeriesPlan plan;
+	private final List<Selection> boats;
+	private final boolean allOrderable;
+	private final Map<Matter, Sightings> sightings = new LinkedHashMap<>();
+
+	/**
+	 * @param plan the series
+	 * @param boats the boats to check, combinations of options before sold hulls
+	 * @param allOrderable whether the combinations are all that can be ordered, so that "on all boats" can be said
+	 */
+	SeriesCheck(SeriesPlan plan, List<Selection> boats, boolean allOrderable) {
+		this.plan = plan;
+		this.boats = boats;
+		this.allOrderable = allOrderable;
+	}
+
+	/** What one finding is about; the measured values may differ from boat to boat. */
+	private record Matter(String rule, String element, String key, Severity severity) {
+	}
+
+	private static final class Sightings {
+		private Finding worst;
+		private final BitSet boats = new BitSet();
+
+		void add(int boat, Finding finding) {
+			if (worst == null || finding.distanceFromLimit() > worst.distanceFromLimit()) {
+				worst = finding;
+			}
+			boats.set(boat);
+		}
+	}
+
+	/** Runs the rules on every boat. */
+	void run(List<LoadedRule> rules, Map<String, RuleInForce> inForce, RuleGuard guard, BooleanSupplier cancelled) {
+		for (int number = 0; number < boats.size(); number++) {
+			if (cancelled.getAsBoolean()) {
+				throw new CancellationException();
+			}
+			Boat boat = plan.boat(boats.get(number));
+			Figures figures = new Figures(boat);
+			for (LoadedRule rule : rules) {
+				for (Finding finding : guard.run(rule, new BoatUnderCheck(figures, inForce.get(rule.description().id())))) {
+					Matter matter = new Matter(finding.rule(), finding.element(), finding.key(), finding.severity());
+					sightings.computeIfAbsent(matter, each -> new Sightings()).add(number, finding);
+				}
+			}
+		}
+	}
+
+	/** The findings of the rules that did not fail, each with where it occurs. */
+	List<ReportedFinding> findings(RuleGuard guard) {
+		int combinations = (int) boats.stream().takeWhile(boat -> boat.hull().isEmpty()).count();
+		List<SortedSet<String>> options = new ArrayList<>();
+		boats.subList(0, combinations).forEach(boat -> options.add(new TreeSet<>(boat.options())));
+		SmallestCondition conditions = new SmallestCondition(plan.options().options(), options);
+		List<ReportedFinding> findings = new ArrayList<>();
+		for (Sightings seen : sightings.values()) {
+			if (guard.failure(seen.worst.rule()).isEmpty()) {
+				findings.add(new ReportedFinding(seen.worst, occurrence(seen.boats, combinations, conditions)));
+			}
+		}
+		return findings;
+	}
+
+	private Occurrence occurrence(BitSet seen, int combinations, SmallestCondition conditions) {
+		boolean onAll = seen.cardinality() == boats.size();
+		BitSet ordered = seen.get(0, combinations);
+		List<String> hulls = seen.stream().filter(number -> number >= combinations).mapToObj(number -> boats.get(number).hull().orElseThrow()).toList();
+		String condition = allOrderable ? conditions.of(ordered) : onAll ? "" : boatsInWords(ordered);
+		return new Occurrence(plan.name(), onAll, condition, hulls, seen.cardinality());
+	}
+
+	/** Where not all combinations were checked no condition is known to be exact, so one boat stands for those it was seen on. */
+	private String boatsInWords(BitSet ordered) {
+		return ordered.isEmpty() ? "" : boats.get(ordered.nextSetBit(0)).options().isEmpty()
+				? "for example no option"
+				: "for example " + String.join(" and ", boats.get(ordered.nextSetBit(0)).options());
+	}
+}

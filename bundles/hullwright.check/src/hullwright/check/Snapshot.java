@@ -1,0 +1,141 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.check;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileVisitResult;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.SimpleFileVisitor;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.util.Collections;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/**
+ * The .hull files of a project as they stand at one moment: on disk, in unsaved editors, or in any mixture. Imports are read
+ * from here and nowhere else. Immutable.
+ */
+public final class Snapshot {
+
+	/** Files above this size are refused with a finding, whoever sends them. */
+	public static final int LARGEST_FILE = 5_000_000;
+
+	/** How deep folders may nest below a project; deeper is a loop of links or no project. */
+	private static final int DEEPEST_FOLDER = 32;
+
+	private final SortedMap<String, FileContent> files;
+
+	private Snapshot(SortedMap<String, FileContent> files) {
+		this.files = Collections.unmodifiableSortedMap(files);
+	}
+
+	/**
+	 * The bytes of a file, or why they could not be had.
+	 *
+	 * @param bytes the bytes, empty if they could not be read
+	 * @param problem why they could not be read, in words
+	 */
+	public record FileContent(byte[] bytes, Optional<String> problem) {
+	}
+
+	/** A project of these texts, by their path relative to the project with '/' between folders. */
+	public static Snapshot of(Map<String, String> texts) {
+		SortedMap<String, FileContent> files = new TreeMap<>();
+		texts.forEach((path, text) -> files.put(path, content(text)));
+		return new Snapshot(files);
+	}
+
+	/**
+	 * The files below a folder that end in .hull. Hidden folders and build output are passed over, links to folders are not
+	 * followed. A file that cannot be read becomes a finding, not an exception.
+	 *
+	 * @throws IOException if the folder itself cannot be read
+	 */
+	public static Snapshot ofFolder(Path root) throws IOException {
+		SortedMap<String, FileContent> files = new TreeMap<>();
+		Files.walkFileTree(root, java.util.Set.of(), DEEPEST_FOLDER, new SimpleFileVisitor<>() {
+			@Override
+			public FileVisitResult preVisitDirectory(Path folder, BasicFileAttributes attributes) {
+				String name = folder.getFileName() == null ? "" : folder.getFileName().toString();
+				boolean passOver = !folder.equals(root) && (name.startsWith(".") || name.equals("target") || name.equals("bin"));
+				return passOver ? FileVisitResult.SKIP_SUBTREE : FileVisitResult.CONTINUE;
+			}
+
+			@Override
+			public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
+				if (file.getFileName().toString().endsWith(".hull") && !attributes.isDirectory()) {
+					files.put(relative(root, file), read(root, file));
+				}
+				return FileVisitResult.CONTINUE;
+			}
+
+			@Override
+			public FileVisitResult visitFileFailed(Path file, IOException failure) throws IOException {
+				if (file.equals(root)) {
+					throw failure;
+				}
+				if (file.getFileName().toString().endsWith(".hull")) {
+					files.put(relative(root, file), unreadable("cannot be read: " + failure.getMessage()));
+				}
+				return FileVisitResult.CONTINUE;
+			}
+		});
+		return new Snapshot(files);
+	}
+
+	private static String relative(Path root, Path file) {
+		return root.relativize(file).toString().replace('\\', '/');
+	}
+
+	private static FileContent read(Path root, Path file) {
+		try {
+			if (!file.toRealPath().startsWith(root.toRealPath())) {
+				return unreadable("is a link to a place outside the project, which a spec may not read");
+			}
+			if (Files.size(file) > LARGEST_FILE) {
+				return unreadable(tooLarge(Files.size(file)));
+			}
+			return new FileContent(Files.readAllBytes(file), Optional.empty());
+		} catch (IOException e) {
+			return unreadable("cannot be read: " + e.getMessage());
+		}
+	}
+
+	private static FileContent unreadable(String why) {
+		return new FileContent(new byte[0], Optional.of(why));
+	}
+
+	private static FileContent content(String text) {
+		byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+		return bytes.length > LARGEST_FILE ? unreadable(tooLarge(bytes.length)) : new FileContent(bytes, Optional.empty());
+	}
+
+	private static String tooLarge(long bytes) {
+		return "is too large: %.1f MB, and a .hull file may have %d MB".formatted(bytes / 1e6, LARGEST_FILE / 1_000_000);
+	}
+
+	/** The same project with another text in one file. */
+	public Snapshot with(String path, String text) {
+		SortedMap<String, FileContent> changed = new TreeMap<>(files);
+		changed.put(path, content(text));
+		return new Snapshot(changed);
+	}
+
+	/** The files by path, in order of path. */
+	public SortedMap<String, FileContent> files() {
+		return files;
+	}
+
+	/** The text of a file that could be read, with whatever byte order mark it has. */
+	public Optional<String> text(String path) {
+		return Optional.ofNullable(files.get(path))
+				.filter(content -> content.problem().isEmpty())
+				.map(content -> new String(content.bytes(), StandardCharsets.UTF_8));
+	}
+}

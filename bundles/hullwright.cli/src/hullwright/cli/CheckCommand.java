@@ -1,0 +1,108 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.cli;
+
+import hullwright.check.CheckRequest;
+import hullwright.check.Checker;
+import hullwright.check.WantedBoats;
+import hullwright.report.JsonReport;
+import hullwright.report.ProjectReport;
+import hullwright.report.TextReport;
+import hullwright.rules.Severity;
+import hullwright.rules.report.CheckReport;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.ArgGroup;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/**
+ * {@code hullwright check}: checks files, folders or the project around them.
+ */
+@Command(name = "check", mixinStandardHelpOptions = true,
+		description = "Checks every boat that can be ordered and every hull that is sold, and shows each finding once.",
+		footer = { "", "Exit status: 0 nothing to mend, 1 findings, 2 not everything could be checked." })
+final class CheckCommand implements Callable<Integer> {
+
+	private final Terminal terminal;
+
+	@Parameters(paramLabel = "PATH", description = "Files or folders; without any, the current folder. A project is the "
+			+ "folder, or the nearest one above it that holds a profile.")
+	private List<String> paths = new ArrayList<>();
+
+	@ArgGroup
+	private OneBoat oneBoat;
+
+	@Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text", description = "How to report: ${COMPLETION-CANDIDATES}.")
+	private Format format;
+
+	@Option(names = "--fail-on", paramLabel = "SEVERITY", defaultValue = "warning",
+			description = "From which severity on findings give exit status 1: ${COMPLETION-CANDIDATES}. Default: warning.")
+	private Severity failOn;
+
+	@Option(names = "--as-of", paramLabel = "DATE", description = "The date to take for today, such as 2027-03-01.")
+	private LocalDate asOf;
+
+	CheckCommand(Terminal terminal) {
+		this.terminal = terminal;
+	}
+
+	/** Which one boat to check, instead of all. */
+	static final class OneBoat {
+		@Option(names = "--with", paramLabel = "OPTION", split = ",", arity = "0..1", fallbackValue = "",
+				description = "Check the one boat with these options and no others; names with commas between them, or nothing "
+						+ "for the base boat.")
+		private List<String> options;
+
+		@Option(names = "--hull", paramLabel = "NAME", description = "Check this one hull.")
+		private String hull;
+	}
+
+	/** How a report is written. */
+	enum Format {
+		text, json
+	}
+
+	@Override
+	public Integer call() {
+		List<Project> projects = Project.of(paths.isEmpty() ? List.of(".") : paths, Path.of(""));
+		Checker checker = Checker.create();
+		LocalDate today = asOf == null ? LocalDate.now() : asOf;
+		List<ProjectReport> reports = new ArrayList<>();
+		for (Project project : projects) {
+			CheckReport report = checker.check(new CheckRequest(project.snapshot(), project.focus(), boats(), today));
+			reports.add(new ProjectReport(project.folder(), report));
+		}
+		if (format == Format.json) {
+			terminal.out().print(JsonReport.of(reports));
+		} else {
+			reports.forEach(report -> terminal.out().print(TextReport.of(report, terminal.coloured())));
+		}
+		return reports.stream().mapToInt(report -> status(report.report())).max().orElse(ExitStatus.CLEAN);
+	}
+
+	private WantedBoats boats() {
+		if (oneBoat == null) {
+			return new WantedBoats.All();
+		} else if (oneBoat.hull != null) {
+			return new WantedBoats.Sold(oneBoat.hull);
+		}
+		TreeSet<String> options = new TreeSet<>();
+		oneBoat.options.stream().map(String::strip).filter(option -> !option.isEmpty()).forEach(options::add);
+		return new WantedBoats.WithOptions(options);
+	}
+
+	private int status(CheckReport report) {
+		if (!report.complete()) {
+			return ExitStatus.INCOMPLETE;
+		}
+		return report.worst().filter(worst -> worst.compareTo(failOn) >= 0).isPresent() ? ExitStatus.FINDINGS : ExitStatus.CLEAN;
+	}
+}

@@ -1,0 +1,149 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.report;
+
+import com.google.gson.Gson;
+import com.google.gson.GsonBuilder;
+import com.google.gson.JsonArray;
+import com.google.gson.JsonObject;
+import hullwright.network.Origin;
+import hullwright.rules.Finding;
+import hullwright.rules.Severity;
+import hullwright.rules.report.CheckReport;
+import hullwright.rules.report.Occurrence;
+import hullwright.rules.report.ReportedFinding;
+import hullwright.rules.report.RuleRun;
+import hullwright.rules.report.SeriesCoverage;
+import hullwright.rules.report.SourceFile;
+import java.util.Collection;
+import java.util.List;
+import java.util.function.Function;
+
+/**
+ * A report for programs to read, after the JSON schema beside this class ({@code report-1.schema.json}). Quantities are
+ * numbers of SI units, with the unit in the key: {@code "length_m": 6.8}.
+ */
+public final class JsonReport {
+
+	/** The version of the format; it changes when a reader of the old one would stumble. */
+	public static final int VERSION = 1;
+
+	private static final Gson GSON = new GsonBuilder().setPrettyPrinting().disableHtmlEscaping().create();
+
+	private JsonReport() {
+	}
+
+	/** Writes the reports on several projects as one document, with a line end at its end. */
+	public static String of(List<ProjectReport> projects) {
+		JsonObject document = new JsonObject();
+		document.addProperty("format", "hullwright-report");
+		document.addProperty("version", VERSION);
+		document.addProperty("complete", projects.stream().allMatch(project -> project.report().complete()));
+		document.add("projects", array(projects, JsonReport::project));
+		return GSON.toJson(document) + "\n";
+	}
+
+	private static JsonObject project(ProjectReport project) {
+		CheckReport report = project.report();
+		JsonObject json = new JsonObject();
+		json.addProperty("project", project.project().isEmpty() ? "." : project.project());
+		json.addProperty("asOf", report.asOf().toString());
+		json.addProperty("complete", report.complete());
+		json.add("gaps", array(report.gaps(), Function.identity()));
+		JsonObject counts = new JsonObject();
+		for (Severity severity : Severity.values()) {
+			counts.addProperty(severity.word(), report.count(severity));
+		}
+		json.add("counts", counts);
+		json.add("findings", array(report.findings(), JsonReport::finding));
+		json.add("series", array(report.series(), JsonReport::series));
+		json.add("rules", array(report.rules(), JsonReport::rule));
+		json.add("files", array(report.files(), JsonReport::file));
+		return json;
+	}
+
+	private static JsonObject finding(ReportedFinding reported) {
+		Finding finding = reported.finding();
+		JsonObject json = new JsonObject();
+		json.addProperty("rule", finding.rule());
+		json.addProperty("severity", finding.severity().word());
+		json.addProperty("element", finding.element());
+		json.addProperty("key", finding.key());
+		json.addProperty("message", finding.message());
+		json.addProperty("source", finding.source());
+		json.add("place", place(finding.origin()));
+		JsonObject values = new JsonObject();
+		finding.values().forEach((name, value) -> JsonValue.add(values, name, value));
+		json.add("values", values);
+		json.add("occurs", occurrence(reported.occurrence()));
+		json.add("fixes", array(finding.fixes(), fix -> {
+			JsonObject each = new JsonObject();
+			each.addProperty("title", fix.title());
+			each.addProperty("reach", fix.reach().name().toLowerCase(java.util.Locale.ROOT));
+			return each;
+		}));
+		return json;
+	}
+
+	private static JsonObject place(Origin origin) {
+		JsonObject json = new JsonObject();
+		json.addProperty("file", origin.file());
+		json.addProperty("line", origin.line());
+		json.addProperty("column", origin.column());
+		json.addProperty("offset", origin.offset());
+		json.addProperty("length", origin.length());
+		return json;
+	}
+
+	private static JsonObject occurrence(Occurrence occurrence) {
+		JsonObject json = new JsonObject();
+		json.addProperty("series", occurrence.series());
+		json.addProperty("onAll", occurrence.onAll());
+		json.addProperty("condition", occurrence.condition());
+		json.add("hulls", array(occurrence.hulls(), Function.identity()));
+		json.addProperty("boats", occurrence.boats());
+		return json;
+	}
+
+	private static JsonObject series(SeriesCoverage series) {
+		JsonObject json = new JsonObject();
+		json.addProperty("series", series.series());
+		json.addProperty("devices", series.devices());
+		json.addProperty("checked", series.checked());
+		json.addProperty("total", series.total());
+		json.addProperty("more", series.more());
+		return json;
+	}
+
+	private static JsonObject rule(RuleRun rule) {
+		JsonObject json = new JsonObject();
+		json.addProperty("rule", rule.rule());
+		json.addProperty("contributor", rule.contributor());
+		json.addProperty("state", rule.state().name().toLowerCase(java.util.Locale.ROOT));
+		json.addProperty("reason", rule.reason().orElse(""));
+		return json;
+	}
+
+	private static JsonObject file(SourceFile file) {
+		JsonObject json = new JsonObject();
+		json.addProperty("file", file.file());
+		json.addProperty("role", file.role());
+		json.addProperty("sha256", file.sha256());
+		return json;
+	}
+
+	private static <T> JsonArray array(Collection<T> items, Function<T, ?> json) {
+		JsonArray array = new JsonArray();
+		for (T item : items) {
+			Object element = json.apply(item);
+			if (element instanceof JsonObject object) {
+				array.add(object);
+			} else {
+				array.add(element.toString());
+			}
+		}
+		return array;
+	}
+}

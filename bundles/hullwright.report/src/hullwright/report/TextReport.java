@@ -1,0 +1,116 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.report;
+
+import hullwright.network.Origin;
+import hullwright.rules.Finding;
+import hullwright.rules.Severity;
+import hullwright.rules.report.CheckReport;
+import hullwright.rules.report.ReportedFinding;
+import hullwright.rules.report.RuleRun;
+import hullwright.rules.report.SeriesCoverage;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/**
+ * A report for people to read: each finding with its place, what was measured, the limit and where the limit was read, and
+ * at the end what was checked.
+ */
+public final class TextReport {
+
+	private static final String INDENT = "         ";
+
+	private final boolean coloured;
+	private final StringBuilder text = new StringBuilder();
+
+	private TextReport(boolean coloured) {
+		this.coloured = coloured;
+	}
+
+	/**
+	 * Writes a report.
+	 *
+	 * @param coloured whether the reader sees a terminal with colours
+	 */
+	public static String of(ProjectReport project, boolean coloured) {
+		TextReport writing = new TextReport(coloured);
+		project.report().findings().forEach(finding -> writing.finding(project, finding));
+		writing.summary(project.report());
+		return writing.text.toString();
+	}
+
+	private void finding(ProjectReport project, ReportedFinding reported) {
+		Finding finding = reported.finding();
+		String word = "%-8s ".formatted(finding.severity().word());
+		line(style(finding.severity()).of(word, coloured) + Style.PLACE.of(place(project, finding.origin()), coloured));
+		line(INDENT + finding.message());
+		String boats = OccurrenceText.of(reported.occurrence());
+		if (!boats.isEmpty()) {
+			line(INDENT + boats);
+		}
+		if (!finding.source().isEmpty()) {
+			line(INDENT + Style.ASIDE.of("source: " + finding.source(), coloured));
+		}
+		line(INDENT + Style.ASIDE.of("rule " + finding.rule() + (finding.element().equals(finding.origin().file()) ? "" : ", element " + finding.element()), coloured));
+		line("");
+	}
+
+	private static String place(ProjectReport project, Origin origin) {
+		return origin.file().isEmpty() ? "(no file)" : project.pathOf(origin.file()) + ":" + origin.line() + ":" + origin.column();
+	}
+
+	private static Style style(Severity severity) {
+		return switch (severity) {
+		case ERROR -> Style.ERROR;
+		case WARNING -> Style.WARNING;
+		case ADVICE -> Style.ADVICE;
+		};
+	}
+
+	private void summary(CheckReport report) {
+		String counts = counts(report);
+		line(counts.isEmpty() ? Style.GOOD.of("No findings.", coloured) : counts);
+		report.series().forEach(series -> line(coverage(series)));
+		line(rules(report));
+		for (String gap : report.gaps()) {
+			line(Style.ERROR.of("Not checked: ", coloured) + gap + ".");
+		}
+	}
+
+	private static String counts(CheckReport report) {
+		List<String> counts = new ArrayList<>();
+		for (Severity severity : new Severity[] { Severity.ERROR, Severity.WARNING, Severity.ADVICE }) {
+			long count = report.count(severity);
+			if (count > 0) {
+				boolean countable = severity != Severity.ADVICE;
+				counts.add(count + " " + severity.word() + (countable && count > 1 ? "s" : ""));
+			}
+		}
+		return counts.isEmpty() ? "" : String.join(", ", counts) + ".";
+	}
+
+	private static String coverage(SeriesCoverage series) {
+		String boats = series.checked() == series.total() && !series.more()
+				? (series.checked() == 1 ? "1 boat" : "all " + series.checked() + " boats")
+				: series.checked() + " of " + (series.more() ? "more than " : "") + series.total() + " boats";
+		return "Series " + series.series() + ": " + boats + " checked, " + series.devices() + " devices in the text.";
+	}
+
+	private static String rules(CheckReport report) {
+		String off = names(report, RuleRun.State.OFF);
+		String failed = names(report, RuleRun.State.FAILED);
+		long run = report.rules().stream().filter(rule -> rule.state() == RuleRun.State.RUN).count();
+		return run + (run == 1 ? " rule" : " rules") + (off.isEmpty() ? "" : "; off: " + off) + (failed.isEmpty() ? "" : "; failed: " + failed) + ".";
+	}
+
+	private static String names(CheckReport report, RuleRun.State state) {
+		return report.rules().stream().filter(rule -> rule.state() == state).map(RuleRun::rule).collect(Collectors.joining(", "));
+	}
+
+	private void line(String line) {
+		text.append(line).append('\n');
+	}
+}

@@ -1,0 +1,8 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+/**
+ * Makes text and JSON of what a check found. The text of a finding is made here, at the edge, not before.
+ */
+package hullwright.report;

@@ -1,0 +1,59 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.rules.cabling;
+
+import hullwright.analysis.line.DropLength;
+import hullwright.network.Drop;
+import hullwright.network.Network;
+import hullwright.quantity.Length;
+import hullwright.rules.BoatRule;
+import hullwright.rules.BoatUnderCheck;
+import hullwright.rules.Band;
+import hullwright.rules.Finding;
+import hullwright.rules.RuleDescription;
+import hullwright.rules.Severity;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A drop from the backbone to a device is longer than the bus bears.
+ */
+public final class DropTooLong implements BoatRule {
+
+	private static final Band PRACTICE = new Band(Severity.ADVICE, new Length(5), "common practice: keep drops to 5 m");
+	private static final Band LIMIT = new Band(Severity.ERROR, new Length(6),
+			"public cabling guide of a cable maker (N2-A), section 1.4: 6 m from tee to device");
+
+	@Override
+	public RuleDescription description() {
+		return RuleDescription.banded("cabling/drop-too-long", "Drop too long",
+				"the drop to {device} is {length} long; the limit is {limit}", PRACTICE, LIMIT);
+	}
+
+	@Override
+	public List<Finding> check(BoatUnderCheck boat) {
+		List<Finding> findings = new ArrayList<>();
+		for (Network network : boat.boat().networks()) {
+			for (Drop drop : network.drops()) {
+				DropLength length = boat.figures().lengthOf(drop);
+				Optional<Band> band = boat.bandOf(length.total()).filter(found -> !isExempt(found, length));
+				band.ifPresent(found -> findings.add(boat.finding(drop.origin(), found)
+						.value("device", drop.origin().simpleName())
+						.value("length", length.total())
+						.value("cable", length.cable())
+						.value("adapters", length.adapters())
+						.value("lead", length.lead())
+						.build()));
+			}
+		}
+		return findings;
+	}
+
+	/** A lead that came with the device cannot be shortened, so only the limit itself is held against it. */
+	private static boolean isExempt(Band band, DropLength length) {
+		return band.severity() != Severity.ERROR && length.isIntegralLeadOnly();
+	}
+}
