@@ -45,7 +45,7 @@ class BadInputTest {
 	private static final URI PLACE = URI.createURI("memory:/bad.hull");
 
 	/** A file of more than so many characters is cut after every so many only, so that the test ends in seconds. */
-	private static final int CUTS_OF_A_LARGE_FILE = 150;
+	private static final int CUTS_OF_A_LARGE_FILE = 100;
 	private static final int SMALL = 2000;
 
 	private final HullTexts project = new HullTexts();
