@@ -30,8 +30,20 @@ class ProblemMessagesTest {
 	void aPartOfAnotherKindIsNotTakenForATee() {
 		MarkedText.of("""
 				import "standard:parts"
-				series S { network n { backbone of light { tee dash : «windSensor» } } }
-				""").assertProblems("no tee 'windSensor' in Standard");
+				series S {
+					network n {
+						backbone of «endMale» { tee dash : «windSensor» tap feed : «block4» wall w : «micro» }
+						drop dash.1 via 1 m of «microToPush», light, «lightt» to d : «tee1»
+					}
+				}
+				""").assertProblems(
+				"'endMale' is a terminator, but a cable is expected here",
+				"'windSensor' is a device, but a tee is expected here",
+				"'block4' is a tee, but a tap is expected here",
+				"'micro' is a connector family, but a feed-through is expected here",
+				"'microToPush' is an adapter, but a cable is expected here",
+				"no part 'lightt' in Standard; did you mean 'light'?",
+				"'tee1' is a tee, but a device is expected here");
 	}
 
 	@Test

@@ -10,10 +10,12 @@ import hullwright.lang.imports.VisibleCatalogs;
 import hullwright.lang.scoping.HullScopeProvider;
 import hullwright.lang.scoping.ReferencedKind;
 import hullwright.spec.Catalog;
+import hullwright.spec.Named;
 import hullwright.spec.SpecPackage;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
 import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.EObject;
@@ -43,10 +45,15 @@ public class HullLinkingMessages extends LinkingDiagnosticMessageProvider {
 			String choices = homes.stream().map(home -> home.getName() + "." + name).collect(Collectors.joining(" or "));
 			return problem("'" + name + "' is in more than one catalog; write " + choices, Optional.empty());
 		}
+		EClass wanted = ReferencedKind.of(from, reference);
+		if (homes.size() == 1 && isCatalogEntry(wanted)) {
+			return problem("'" + name + "' is " + SpecWords.oneOf(kindOf(homes.get(0), name)) + ", but " + SpecWords.oneOf(wanted)
+					+ " is expected here", Optional.empty());
+		}
 		Optional<String> near = NearestName.to(name, StreamSupport
 				.stream(scopes.getScope(from, reference).getAllElements().spliterator(), false)
 				.map(description -> description.getName().toString()));
-		return problem("no " + SpecWords.of(ReferencedKind.of(from, reference)) + " '" + name + "'" + whereLookedFor(from, reference)
+		return problem("no " + SpecWords.of(wanted) + " '" + name + "'" + whereLookedFor(from, reference)
 				+ near.map(found -> "; did you mean '" + found + "'?").orElse(""), near);
 	}
 
@@ -60,6 +67,14 @@ public class HullLinkingMessages extends LinkingDiagnosticMessageProvider {
 		}
 		List<String> names = catalogs.from(from).stream().map(Catalog::getName).distinct().toList();
 		return names.isEmpty() ? "; this file imports no catalog" : " in " + String.join(" or ", names);
+	}
+
+	private static EClass kindOf(Catalog home, String name) {
+		return Stream.<Named>concat(home.getParts().stream(), home.getFamilies().stream())
+				.filter(entry -> name.equals(entry.getName()))
+				.map(EObject::eClass)
+				.findFirst()
+				.orElseThrow();
 	}
 
 	private static boolean isCatalogEntry(EClass type) {

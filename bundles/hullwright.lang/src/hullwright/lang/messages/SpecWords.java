@@ -22,7 +22,7 @@ public final class SpecWords {
 			Map.entry(SpecPackage.Literals.TAP_TYPE, "tap"),
 			Map.entry(SpecPackage.Literals.FEED_THROUGH_TYPE, "feed-through"),
 			Map.entry(SpecPackage.Literals.ADAPTER_TYPE, "adapter"),
-			Map.entry(SpecPackage.Literals.DEVICE_TYPE, "device in a catalog"),
+			Map.entry(SpecPackage.Literals.DEVICE_TYPE, "device"),
 			Map.entry(SpecPackage.Literals.OPTION, "option"),
 			Map.entry(SpecPackage.Literals.PLACE, "place"),
 			Map.entry(SpecPackage.Literals.SUPPLY_SOURCE, "supply"),
@@ -41,5 +41,11 @@ public final class SpecWords {
 	/** The word for a kind of thing, in the singular and without an article. */
 	public static String of(EClass type) {
 		return WORDS.getOrDefault(type, "item");
+	}
+
+	/** The word for a kind of thing with its indefinite article: a tee, an adapter. */
+	public static String oneOf(EClass type) {
+		String word = of(type);
+		return ("aeiou".indexOf(word.charAt(0)) >= 0 ? "an " : "a ") + word;
 	}
 }
