@@ -24,12 +24,17 @@ public final class ProjectFolder {
 
 	/** The nearest folder from here upwards that holds a profile, or the folder itself if none does. */
 	public static Path of(Path folder) {
+		return of(folder, folder);
+	}
+
+	/** The nearest folder from here upwards that holds a profile, or the one that was given if none does. */
+	public static Path of(Path folder, Path given) {
 		for (Path each = folder.toAbsolutePath().normalize(); each != null; each = each.getParent()) {
 			if (holdsProfile(each)) {
 				return each;
 			}
 		}
-		return folder.toAbsolutePath().normalize();
+		return given.toAbsolutePath().normalize();
 	}
 
 	private static boolean holdsProfile(Path folder) {

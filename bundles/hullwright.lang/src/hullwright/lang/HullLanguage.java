@@ -6,6 +6,8 @@ package hullwright.lang;
 
 import com.google.inject.Guice;
 import com.google.inject.Injector;
+import org.eclipse.emf.ecore.resource.Resource;
+import org.eclipse.xtext.resource.impl.BinaryGrammarResourceFactoryImpl;
 import org.osgi.framework.FrameworkUtil;
 
 /**
@@ -26,7 +28,11 @@ public final class HullLanguage {
 
 	private static Injector create() {
 		// Inside OSGi the platform fills EMF's registries from the bundles' extensions; the stand-alone set-up would fight it.
-		boolean insideOsgi = FrameworkUtil.getBundle(HullLanguage.class) != null;
-		return insideOsgi ? Guice.createInjector(new HullRuntimeModule()) : new HullStandaloneSetup().createInjectorAndDoEMFRegistration();
+		if (FrameworkUtil.getBundle(HullLanguage.class) == null) {
+			return new HullStandaloneSetup().createInjectorAndDoEMFRegistration();
+		}
+		// No extension tells EMF how the grammar is stored, and without that the language cannot read its own grammar.
+		Resource.Factory.Registry.INSTANCE.getExtensionToFactoryMap().putIfAbsent("xtextbin", new BinaryGrammarResourceFactoryImpl());
+		return Guice.createInjector(new HullRuntimeModule());
 	}
 }
