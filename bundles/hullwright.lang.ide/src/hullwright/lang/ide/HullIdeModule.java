@@ -1,8 +1,11 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
 package hullwright.lang.ide;
 
-
 /**
- * Use this class to register ide components.
+ * What the language services use in place of Xtext's defaults.
  */
 public class HullIdeModule extends AbstractHullIdeModule {
 }

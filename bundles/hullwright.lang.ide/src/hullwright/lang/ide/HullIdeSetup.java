@@ -1,3 +1,7 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
 package hullwright.lang.ide;
 
 import com.google.inject.Guice;
@@ -7,7 +11,7 @@ import hullwright.lang.HullStandaloneSetup;
 import org.eclipse.xtext.util.Modules2;
 
 /**
- * Initialization support for running Xtext languages as language servers.
+ * Sets the language with its services up on a plain class path. Never called inside OSGi; see {@link EditorLanguage}.
  */
 public class HullIdeSetup extends HullStandaloneSetup {
 
@@ -15,5 +19,4 @@ public class HullIdeSetup extends HullStandaloneSetup {
 	public Injector createInjector() {
 		return Guice.createInjector(Modules2.mixin(new HullRuntimeModule(), new HullIdeModule()));
 	}
-	
 }

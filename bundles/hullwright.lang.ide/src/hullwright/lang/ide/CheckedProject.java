@@ -1,0 +1,84 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.lang.ide;
+
+import hullwright.check.CheckRequest;
+import hullwright.network.Origin;
+import hullwright.report.OccurrenceText;
+import hullwright.rules.Finding;
+import hullwright.rules.Severity;
+import hullwright.rules.report.CheckReport;
+import hullwright.rules.report.ReportedFinding;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.eclipse.lsp4j.Diagnostic;
+import org.eclipse.lsp4j.DiagnosticSeverity;
+import org.eclipse.lsp4j.Position;
+import org.eclipse.lsp4j.Range;
+
+/**
+ * The latest check of a project.
+ *
+ * @param number never used twice, so that a diagnostic can say which check it came from
+ * @param folder the project's folder
+ * @param request what was checked
+ * @param report what was found
+ */
+record CheckedProject(long number, Path folder, CheckRequest request, CheckReport report) {
+
+	/** What {@link HullServer#mayBeMended} looks for. */
+	static final String FIXABLE = ":fixable";
+
+	/** One list for each file that has something to say, in the order of the findings; under the folder what is about no file. */
+	Map<Path, List<Diagnostic>> diagnostics() {
+		Map<Path, List<Diagnostic>> byFile = new LinkedHashMap<>();
+		for (int i = 0; i < report.findings().size(); i++) {
+			ReportedFinding reported = report.findings().get(i);
+			byFile.computeIfAbsent(place(reported.finding().origin()), key -> new ArrayList<>()).add(diagnostic(reported, i));
+		}
+		for (String gap : report.gaps()) {
+			byFile.computeIfAbsent(folder, key -> new ArrayList<>()).add(notChecked(gap));
+		}
+		return byFile;
+	}
+
+	/** A finding in a file that is not in the project, such as a built-in catalog, belongs to the project as a whole. */
+	private Path place(Origin origin) {
+		return request.snapshot().files().containsKey(origin.file()) ? folder.resolve(origin.file()) : folder;
+	}
+
+	private Diagnostic diagnostic(ReportedFinding reported, int index) {
+		Finding finding = reported.finding();
+		String boats = OccurrenceText.of(reported.occurrence());
+		String message = boats.isEmpty() ? finding.message() : finding.message() + " (" + boats + ")";
+		Diagnostic diagnostic = new Diagnostic(range(finding.origin()), message, severity(finding.severity()), HullServer.SOURCE,
+				finding.rule());
+		diagnostic.setData(number + ":" + index + (finding.fixes().isEmpty() ? "" : FIXABLE));
+		return diagnostic;
+	}
+
+	private Range range(Origin origin) {
+		return Places.range(request.snapshot().text(origin.file()).orElse(""), origin.offset(), origin.length());
+	}
+
+	private static Diagnostic notChecked(String gap) {
+		Position start = new Position(0, 0);
+		Diagnostic diagnostic = new Diagnostic(new Range(start, start), "Not checked: " + gap);
+		diagnostic.setSeverity(DiagnosticSeverity.Information);
+		diagnostic.setSource(HullServer.SOURCE);
+		return diagnostic;
+	}
+
+	private static DiagnosticSeverity severity(Severity severity) {
+		return switch (severity) {
+			case ERROR -> DiagnosticSeverity.Error;
+			case WARNING -> DiagnosticSeverity.Warning;
+			case ADVICE -> DiagnosticSeverity.Information;
+		};
+	}
+}

@@ -1,0 +1,61 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.lang.ide;
+
+import com.google.inject.Injector;
+import java.util.Set;
+import java.util.TreeSet;
+import org.eclipse.emf.common.EMFPlugin;
+import org.eclipse.emf.ecore.resource.Resource;
+import org.eclipse.xtext.GrammarUtil;
+import org.eclipse.xtext.IGrammarAccess;
+import org.eclipse.xtext.resource.IResourceFactory;
+import org.eclipse.xtext.resource.IResourceServiceProvider;
+import org.eclipse.xtext.resource.impl.BinaryGrammarResourceFactoryImpl;
+
+/**
+ * The language with the services of an editor: made once for the process, on first use, which costs some tenths of a second.
+ */
+public final class EditorLanguage {
+
+	/** The extension of the language's files, without the dot. */
+	public static final String FILE_EXTENSION = "hull";
+
+	private EditorLanguage() {
+	}
+
+	/** The words of the grammar, which cannot be names without a circumflex before them. */
+	public static Set<String> keywords() {
+		Set<String> words = new TreeSet<>(GrammarUtil.getAllKeywords(injector().getInstance(IGrammarAccess.class).getGrammar()));
+		words.removeIf(word -> !Character.isLetter(word.charAt(0)));
+		return words;
+	}
+
+	static Injector injector() {
+		return Made.INJECTOR;
+	}
+
+	/** Loaded, and so filled, by the first caller; the class loader keeps the others waiting. */
+	private static final class Made {
+
+		static final Injector INJECTOR = make();
+
+		private static Injector make() {
+			HullIdeSetup setup = new HullIdeSetup();
+			if (!EMFPlugin.IS_ECLIPSE_RUNNING) {
+				return setup.createInjectorAndDoEMFRegistration();
+			}
+			// Inside OSGi the packages come from the extension registry; the grammar's file format and the language do not.
+			Resource.Factory.Registry.INSTANCE.getExtensionToFactoryMap()
+					.putIfAbsent("xtextbin", new BinaryGrammarResourceFactoryImpl());
+			Injector injector = setup.createInjector();
+			Resource.Factory.Registry.INSTANCE.getExtensionToFactoryMap()
+					.put(FILE_EXTENSION, injector.getInstance(IResourceFactory.class));
+			IResourceServiceProvider.Registry.INSTANCE.getExtensionToFactoryMap()
+					.put(FILE_EXTENSION, injector.getInstance(IResourceServiceProvider.class));
+			return injector;
+		}
+	}
+}

@@ -1,0 +1,124 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.lang.ide;
+
+import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.Proxy;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import org.eclipse.lsp4j.CodeAction;
+import org.eclipse.lsp4j.CodeActionKind;
+import org.eclipse.lsp4j.CodeActionOptions;
+import org.eclipse.lsp4j.CodeActionParams;
+import org.eclipse.lsp4j.Command;
+import org.eclipse.lsp4j.Diagnostic;
+import org.eclipse.lsp4j.DidChangeTextDocumentParams;
+import org.eclipse.lsp4j.DidChangeWatchedFilesParams;
+import org.eclipse.lsp4j.DidChangeWorkspaceFoldersParams;
+import org.eclipse.lsp4j.DidCloseTextDocumentParams;
+import org.eclipse.lsp4j.DidOpenTextDocumentParams;
+import org.eclipse.lsp4j.DidSaveTextDocumentParams;
+import org.eclipse.lsp4j.FileEvent;
+import org.eclipse.lsp4j.InitializeParams;
+import org.eclipse.lsp4j.ServerCapabilities;
+import org.eclipse.lsp4j.TextDocumentItem;
+import org.eclipse.lsp4j.VersionedTextDocumentIdentifier;
+import org.eclipse.lsp4j.WorkspaceFolder;
+import org.eclipse.lsp4j.jsonrpc.messages.Either;
+import org.eclipse.lsp4j.services.LanguageClient;
+import org.eclipse.xtext.ide.server.LanguageServerImpl;
+
+/**
+ * Xtext's server for names, completion and symbols; the findings come from our own check, which sees the whole project.
+ */
+public class HullLanguageServer extends LanguageServerImpl {
+
+	private final LiveCheck check = new LiveCheck();
+
+	@Override
+	public void connect(LanguageClient client) {
+		check.connect(client);
+		super.connect(withoutDiagnostics(client));
+	}
+
+	/** One publisher per file: what Xtext's own validation publishes is dropped, since the check finds the same and more. */
+	private static LanguageClient withoutDiagnostics(LanguageClient client) {
+		return (LanguageClient) Proxy.newProxyInstance(HullLanguageServer.class.getClassLoader(), new Class<?>[] { LanguageClient.class },
+				(proxy, method, arguments) -> {
+					if ("publishDiagnostics".equals(method.getName())) {
+						return null;
+					}
+					try {
+						return method.invoke(client, arguments);
+					} catch (InvocationTargetException e) {
+						throw e.getCause();
+					}
+				});
+	}
+
+	@Override
+	protected ServerCapabilities createServerCapabilities(InitializeParams params) {
+		ServerCapabilities capabilities = super.createServerCapabilities(params);
+		capabilities.setCodeActionProvider(new CodeActionOptions(List.of(CodeActionKind.QuickFix)));
+		List<WorkspaceFolder> folders = params.getWorkspaceFolders();
+		check.foldersChanged(folders == null ? List.of() : folders, List.of());
+		return capabilities;
+	}
+
+	@Override
+	public void didChangeWorkspaceFolders(DidChangeWorkspaceFoldersParams params) {
+		super.didChangeWorkspaceFolders(params);
+		check.foldersChanged(params.getEvent().getAdded(), params.getEvent().getRemoved());
+	}
+
+	@Override
+	public void didOpen(DidOpenTextDocumentParams params) {
+		super.didOpen(params);
+		TextDocumentItem document = params.getTextDocument();
+		check.opened(document.getUri(), document.getVersion(), document.getText());
+	}
+
+	@Override
+	public void didChange(DidChangeTextDocumentParams params) {
+		super.didChange(params);
+		VersionedTextDocumentIdentifier document = params.getTextDocument();
+		check.changed(document.getUri(), document.getVersion(), params.getContentChanges());
+	}
+
+	@Override
+	public void didSave(DidSaveTextDocumentParams params) {
+		super.didSave(params);
+		check.saved(params.getTextDocument().getUri());
+	}
+
+	@Override
+	public void didClose(DidCloseTextDocumentParams params) {
+		super.didClose(params);
+		check.closed(params.getTextDocument().getUri());
+	}
+
+	@Override
+	public void didChangeWatchedFiles(DidChangeWatchedFilesParams params) {
+		super.didChangeWatchedFiles(params);
+		check.filesChanged(params.getChanges().stream().map(FileEvent::getUri).toList());
+	}
+
+	@Override
+	public CompletableFuture<List<Either<Command, CodeAction>>> codeAction(CodeActionParams params) {
+		List<Diagnostic> diagnostics = List.copyOf(params.getContext().getDiagnostics());
+		return check.fixes(diagnostics).thenApply(fixes -> {
+			List<Either<Command, CodeAction>> actions = new ArrayList<>();
+			fixes.forEach(fix -> actions.add(Either.forRight(fix)));
+			return actions;
+		});
+	}
+
+	@Override
+	public CompletableFuture<Object> shutdown() {
+		check.close();
+		return super.shutdown();
+	}
+}

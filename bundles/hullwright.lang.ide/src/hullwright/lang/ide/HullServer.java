@@ -1,0 +1,42 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.lang.ide;
+
+import com.google.inject.Guice;
+import com.google.inject.util.Modules;
+import org.eclipse.lsp4j.Diagnostic;
+import org.eclipse.lsp4j.services.LanguageClientAware;
+import org.eclipse.lsp4j.services.LanguageServer;
+import org.eclipse.xtext.ide.server.ServerModule;
+
+/**
+ * Makes language servers for .hull files. One runs in the workbench's own process, others can serve a stream.
+ */
+public final class HullServer {
+
+	/** What a diagnostic names as its source. */
+	public static final String SOURCE = "Hullwright";
+
+	private HullServer() {
+	}
+
+	/** Whether the rule behind a diagnostic knows something to do about it. Only trying tells whether that works here. */
+	public static boolean mayBeMended(Diagnostic diagnostic) {
+		return String.valueOf(diagnostic.getData()).contains(CheckedProject.FIXABLE);
+	}
+
+	/**
+	 * A new server, not yet initialized.
+	 *
+	 * @param <S> a server that wants to know its client
+	 * @return the server; connect a client before calling initialize
+	 */
+	@SuppressWarnings("unchecked")
+	public static <S extends LanguageServer & LanguageClientAware> S create() {
+		EditorLanguage.injector();
+		return (S) Guice.createInjector(Modules.override(new ServerModule()).with(new HullServerModule()))
+				.getInstance(LanguageServer.class);
+	}
+}

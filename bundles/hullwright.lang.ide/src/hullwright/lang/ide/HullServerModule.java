@@ -1,0 +1,22 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.lang.ide;
+
+import com.google.inject.AbstractModule;
+import org.eclipse.xtext.ide.server.LanguageServerImpl;
+import org.eclipse.xtext.resource.IResourceServiceProvider;
+
+/**
+ * What our server uses in place of Xtext's parts.
+ */
+final class HullServerModule extends AbstractModule {
+
+	@Override
+	protected void configure() {
+		bind(LanguageServerImpl.class).to(HullLanguageServer.class);
+		// Xtext looks languages up with a ServiceLoader, which sees nothing across bundles.
+		bind(IResourceServiceProvider.Registry.class).toInstance(IResourceServiceProvider.Registry.INSTANCE);
+	}
+}

@@ -1,0 +1,223 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.lang.ide;
+
+import hullwright.check.CheckRequest;
+import hullwright.check.Checker;
+import hullwright.check.Snapshot;
+import hullwright.rules.report.CheckReport;
+import java.io.IOException;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.RejectedExecutionException;
+import java.util.concurrent.ScheduledFuture;
+import java.util.concurrent.ScheduledThreadPoolExecutor;
+import java.util.concurrent.TimeUnit;
+import org.apache.log4j.Logger;
+import org.eclipse.lsp4j.CodeAction;
+import org.eclipse.lsp4j.Diagnostic;
+import org.eclipse.lsp4j.MessageParams;
+import org.eclipse.lsp4j.MessageType;
+import org.eclipse.lsp4j.PublishDiagnosticsParams;
+import org.eclipse.lsp4j.TextDocumentContentChangeEvent;
+import org.eclipse.lsp4j.WorkspaceFolder;
+import org.eclipse.lsp4j.services.LanguageClient;
+import org.eclipse.xtext.ide.server.Document;
+
+/**
+ * Checks the project of whatever changed, a moment after the last change, and publishes one list per file.
+ *
+ * <p>Its state belongs to one background thread. Only the open documents change at once, with the caller, so that a check that
+ * is under way can see that it has been overtaken.
+ */
+final class LiveCheck {
+
+	private static final Logger LOG = Logger.getLogger(LiveCheck.class);
+
+	/** Long enough for the next key of somebody who types, short enough to feel immediate. */
+	private static final long PAUSE_MILLIS = 200;
+
+	private final Checker checker = Checker.create();
+	private final ProjectFolders folders = new ProjectFolders();
+	private final Map<Path, OpenDocument> open = new ConcurrentHashMap<>();
+	private final FixActions fixes = new FixActions(checker, open);
+	private final ScheduledThreadPoolExecutor background = new ScheduledThreadPoolExecutor(1, task -> {
+		Thread thread = new Thread(task, "Hullwright check");
+		thread.setDaemon(true);
+		return thread;
+	});
+	private final Map<Path, ScheduledFuture<?>> pending = new HashMap<>();
+	private final Map<Path, Set<Path>> published = new HashMap<>();
+	private long checks;
+	private volatile LanguageClient client;
+
+	void connect(LanguageClient client) {
+		this.client = client;
+	}
+
+	void close() {
+		background.shutdownNow();
+		fixes.close();
+	}
+
+	CompletableFuture<List<CodeAction>> fixes(List<Diagnostic> diagnostics) {
+		return fixes.of(diagnostics);
+	}
+
+	void foldersChanged(List<WorkspaceFolder> added, List<WorkspaceFolder> removed) {
+		for (WorkspaceFolder folder : removed) {
+			Places.path(folder.getUri()).ifPresent(path -> {
+				folders.remove(path);
+				later(() -> forget(path));
+			});
+		}
+		for (WorkspaceFolder folder : added) {
+			Places.path(folder.getUri()).ifPresent(path -> {
+				folders.add(path);
+				later(() -> scheduleBelow(path));
+			});
+		}
+	}
+
+	void opened(String uri, int version, String text) {
+		Places.path(uri).ifPresent(path -> {
+			open.put(path, new OpenDocument(uri, version, text));
+			schedule(path, 0);
+		});
+	}
+
+	void changed(String uri, int version, List<TextDocumentContentChangeEvent> edits) {
+		Places.path(uri).ifPresent(path -> {
+			open.computeIfPresent(path, (key, before) -> new OpenDocument(uri, version,
+					new Document(before.version(), before.text()).applyTextDocumentChanges(edits).getContents()));
+			schedule(path, PAUSE_MILLIS);
+		});
+	}
+
+	void saved(String uri) {
+		Places.path(uri).ifPresent(path -> schedule(path, 0));
+	}
+
+	void closed(String uri) {
+		Places.path(uri).ifPresent(path -> {
+			open.remove(path);
+			schedule(path, 0);
+		});
+	}
+
+	void filesChanged(List<String> uris) {
+		for (String uri : uris) {
+			Places.path(uri).ifPresent(path -> schedule(path, PAUSE_MILLIS));
+		}
+	}
+
+	private void scheduleBelow(Path folder) {
+		try {
+			for (Path project : folders.below(folder)) {
+				scheduleProject(project, 0);
+			}
+		} catch (IOException e) {
+			tell("The folder " + folder + " cannot be read: " + e.getMessage());
+		}
+	}
+
+	private void schedule(Path file, long delayMillis) {
+		later(() -> scheduleProject(folders.of(file), delayMillis));
+	}
+
+	private void later(Runnable task) {
+		try {
+			background.execute(task);
+		} catch (RejectedExecutionException e) {
+			LOG.debug("The server is shut down; a late change is not checked.");
+		}
+	}
+
+	private void scheduleProject(Path project, long delayMillis) {
+		ScheduledFuture<?> earlier = pending.get(project);
+		if (earlier != null) {
+			earlier.cancel(false);
+		}
+		pending.put(project, background.schedule(() -> run(project), delayMillis, TimeUnit.MILLISECONDS));
+	}
+
+	private void run(Path project) {
+		Map<Path, OpenDocument> seen = openIn(project);
+		try {
+			Snapshot snapshot = Snapshot.ofFolder(project);
+			for (Map.Entry<Path, OpenDocument> document : seen.entrySet()) {
+				snapshot = snapshot.with(project.relativize(document.getKey()).toString().replace('\\', '/'), document.getValue().text());
+			}
+			CheckRequest request = CheckRequest.ofAll(snapshot, LocalDate.now());
+			CheckReport report = checker.check(request, () -> !openIn(project).equals(seen));
+			CheckedProject checked = new CheckedProject(++checks, project, request, report);
+			fixes.update(checked);
+			publish(checked, seen);
+		} catch (CancellationException e) {
+			LOG.debug("A change came in between; its own check is on the way.");
+		} catch (NoSuchFileException e) {
+			forget(project);
+		} catch (IOException e) {
+			tell("The project " + project + " cannot be read: " + e.getMessage());
+		} catch (RuntimeException e) {
+			LOG.error("The check of " + project + " failed.", e);
+			tell("The check of " + project.getFileName() + " failed inside Hullwright; what is shown may be out of date. "
+					+ "The log has the details.");
+		}
+	}
+
+	private Map<Path, OpenDocument> openIn(Path project) {
+		Map<Path, OpenDocument> within = new HashMap<>();
+		open.forEach((path, document) -> {
+			if (path.startsWith(project) && folders.of(path).equals(project)) {
+				within.put(path, document);
+			}
+		});
+		return within;
+	}
+
+	private void publish(CheckedProject checked, Map<Path, OpenDocument> seen) {
+		Map<Path, List<Diagnostic>> diagnostics = checked.diagnostics();
+		Set<Path> files = new HashSet<>(diagnostics.keySet());
+		files.addAll(seen.keySet());
+		List<Path> all = new ArrayList<>(files);
+		all.addAll(published.getOrDefault(checked.folder(), Set.of()));
+		all.stream().distinct().sorted().forEach(file -> publish(file, diagnostics.getOrDefault(file, List.of()), seen.get(file)));
+		published.put(checked.folder(), files);
+	}
+
+	/** A document that has changed since is left alone: its next check is on the way. */
+	private void publish(Path file, List<Diagnostic> diagnostics, OpenDocument seen) {
+		OpenDocument now = open.get(file);
+		if (seen == null && now == null) {
+			client.publishDiagnostics(new PublishDiagnosticsParams(Places.uri(file), diagnostics));
+		} else if (seen != null && seen.equals(now)) {
+			client.publishDiagnostics(new PublishDiagnosticsParams(now.uri(), diagnostics, now.version()));
+		}
+	}
+
+	private void forget(Path folder) {
+		Set<Path> projects = new HashSet<>(published.keySet());
+		projects.removeIf(project -> !project.startsWith(folder));
+		for (Path project : projects) {
+			published.remove(project).forEach(file -> publish(file, List.of(), open.get(file)));
+			fixes.forget(project);
+		}
+	}
+
+	private void tell(String message) {
+		client.showMessage(new MessageParams(MessageType.Error, message));
+	}
+}
