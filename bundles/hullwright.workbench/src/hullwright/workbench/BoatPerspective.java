@@ -1,0 +1,41 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.workbench;
+
+import org.eclipse.ui.IFolderLayout;
+import org.eclipse.ui.IPageLayout;
+import org.eclipse.ui.IPerspectiveFactory;
+import org.eclipse.ui.navigator.resources.ProjectExplorer;
+
+/**
+ * How the window is arranged for writing a boat: projects at the left, the text, its outline, and below what is wrong with it.
+ */
+public final class BoatPerspective implements IPerspectiveFactory {
+
+	/** The id under which plugin.xml declares this perspective. */
+	public static final String ID = "hullwright.workbench.boat";
+
+	/** The id of this bundle, for log entries and preferences. */
+	static final String BUNDLE = "hullwright.workbench";
+
+	@Override
+	public void createInitialLayout(IPageLayout layout) {
+		String text = layout.getEditorArea();
+		layout.setEditorAreaVisible(true);
+		IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.72f, text);
+		below.addView(IPageLayout.ID_PROBLEM_VIEW);
+		below.addPlaceholder(IPageLayout.ID_PROGRESS_VIEW);
+		layout.addView(ProjectExplorer.VIEW_ID, IPageLayout.LEFT, 0.20f, text);
+		layout.addView(IPageLayout.ID_OUTLINE, IPageLayout.RIGHT, 0.76f, text);
+
+		layout.addShowViewShortcut(ProjectExplorer.VIEW_ID);
+		layout.addShowViewShortcut(IPageLayout.ID_PROBLEM_VIEW);
+		layout.addShowViewShortcut(IPageLayout.ID_OUTLINE);
+		layout.addShowViewShortcut(IPageLayout.ID_PROGRESS_VIEW);
+		layout.addNewWizardShortcut("org.eclipse.ui.wizards.new.project");
+		layout.addNewWizardShortcut("org.eclipse.ui.wizards.new.folder");
+		layout.addNewWizardShortcut("org.eclipse.ui.wizards.new.file");
+	}
+}

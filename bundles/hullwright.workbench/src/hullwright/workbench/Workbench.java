@@ -1,0 +1,78 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.workbench;
+
+import hullwright.workbench.live.LanguageService;
+import org.eclipse.core.resources.ResourcesPlugin;
+import org.eclipse.core.runtime.CoreException;
+import org.eclipse.core.runtime.IAdaptable;
+import org.eclipse.core.runtime.IStatus;
+import org.eclipse.core.runtime.MultiStatus;
+import org.eclipse.core.runtime.Platform;
+import org.eclipse.ui.PlatformUI;
+import org.eclipse.ui.application.IWorkbenchConfigurer;
+import org.eclipse.ui.application.IWorkbenchWindowConfigurer;
+import org.eclipse.ui.application.WorkbenchAdvisor;
+import org.eclipse.ui.application.WorkbenchWindowAdvisor;
+import org.eclipse.ui.ide.IDE;
+
+/**
+ * The life of the workbench: before the first window, after it, and at the end.
+ */
+final class Workbench extends WorkbenchAdvisor {
+
+	@Override
+	public void initialize(IWorkbenchConfigurer configurer) {
+		super.initialize(configurer);
+		configurer.setSaveAndRestore(true);
+		IDE.registerAdapters();
+		PlatformImages.declare(configurer);
+	}
+
+	@Override
+	public WorkbenchWindowAdvisor createWorkbenchWindowAdvisor(IWorkbenchWindowConfigurer configurer) {
+		return new MainWindow(configurer);
+	}
+
+	@Override
+	public String getInitialWindowPerspectiveId() {
+		return BoatPerspective.ID;
+	}
+
+	@Override
+	public String getMainPreferencePageId() {
+		return "hullwright.workbench.preferences.text";
+	}
+
+	@Override
+	public IAdaptable getDefaultPageInput() {
+		return ResourcesPlugin.getWorkspace().getRoot();
+	}
+
+	@Override
+	public void postStartup() {
+		LanguageService.get();
+		FirstStart.scheduleOnce();
+	}
+
+	@Override
+	public boolean preShutdown() {
+		return PlatformUI.getWorkbench().saveAllEditors(true);
+	}
+
+	@Override
+	public void postShutdown() {
+		MultiStatus problems = new MultiStatus(BoatPerspective.BUNDLE, 0, "The workspace was not saved completely.", null);
+		try {
+			IStatus saved = ResourcesPlugin.getWorkspace().save(true, null);
+			problems.merge(saved);
+		} catch (CoreException e) {
+			problems.merge(e.getStatus());
+		}
+		if (!problems.isOK()) {
+			Platform.getLog(Workbench.class).log(problems);
+		}
+	}
+}

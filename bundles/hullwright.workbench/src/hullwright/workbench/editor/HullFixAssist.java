@@ -1,0 +1,139 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.workbench.editor;
+
+import hullwright.workbench.live.FindingAnnotation;
+import hullwright.workbench.live.FixEdit;
+import hullwright.workbench.live.LanguageService;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Optional;
+import org.eclipse.core.runtime.CoreException;
+import org.eclipse.jface.text.BadLocationException;
+import org.eclipse.jface.text.IDocument;
+import org.eclipse.jface.text.Position;
+import org.eclipse.jface.text.contentassist.ICompletionProposal;
+import org.eclipse.jface.text.contentassist.IContextInformation;
+import org.eclipse.jface.text.quickassist.IQuickAssistInvocationContext;
+import org.eclipse.jface.text.quickassist.IQuickAssistProcessor;
+import org.eclipse.jface.text.source.Annotation;
+import org.eclipse.jface.text.source.IAnnotationModel;
+import org.eclipse.jface.text.source.ISourceViewer;
+import org.eclipse.lsp4j.CodeAction;
+import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.graphics.Point;
+import org.eclipse.ui.statushandlers.StatusManager;
+
+/**
+ * Ways to mend the finding at the caret, or else on the caret's line.
+ */
+public final class HullFixAssist implements IQuickAssistProcessor {
+
+	/** The fixes are worked out beforehand, so this is rarely used up; and the window does not notice it. */
+	private static final Duration PATIENCE = Duration.ofMillis(150);
+
+	private String message;
+
+	@Override
+	public ICompletionProposal[] computeQuickAssistProposals(IQuickAssistInvocationContext context) {
+		List<ICompletionProposal> proposals = new ArrayList<>();
+		List<FindingAnnotation> here = findingsAt(context.getSourceViewer(), context.getOffset());
+		message = here.isEmpty() ? "Nothing was found on this line" : "No way to mend this is known; the text has to be changed by hand";
+		for (FindingAnnotation finding : here) {
+			Optional<List<CodeAction>> fixes = LanguageService.peek(finding.fixes(), PATIENCE);
+			if (fixes.isEmpty()) {
+				message = "Ways to mend this are being tried. Ask again in a moment";
+			} else {
+				fixes.get().forEach(fix -> proposals.add(new FixProposal(fix, finding.getText())));
+			}
+		}
+		return proposals.isEmpty() ? null : proposals.toArray(ICompletionProposal[]::new);
+	}
+
+	/** Those that the caret touches; if there are none, those that start on its line. */
+	private static List<FindingAnnotation> findingsAt(ISourceViewer viewer, int offset) {
+		List<FindingAnnotation> touched = new ArrayList<>();
+		List<FindingAnnotation> onLine = new ArrayList<>();
+		IAnnotationModel model = viewer.getAnnotationModel();
+		IDocument document = viewer.getDocument();
+		if (model == null || document == null) {
+			return touched;
+		}
+		try {
+			int line = document.getLineOfOffset(offset);
+			for (Iterator<Annotation> all = model.getAnnotationIterator(); all.hasNext();) {
+				if (all.next() instanceof FindingAnnotation finding) {
+					Position place = model.getPosition(finding);
+					if (place == null || place.isDeleted()) {
+						continue;
+					}
+					if (place.getOffset() <= offset && offset <= place.getOffset() + place.getLength()) {
+						touched.add(finding);
+					} else if (document.getLineOfOffset(place.getOffset()) == line) {
+						onLine.add(finding);
+					}
+				}
+			}
+		} catch (BadLocationException e) {
+			return List.of();
+		}
+		return touched.isEmpty() ? onLine : touched;
+	}
+
+	@Override
+	public String getErrorMessage() {
+		return message;
+	}
+
+	@Override
+	public boolean canFix(Annotation annotation) {
+		return annotation instanceof FindingAnnotation finding
+				&& LanguageService.peek(finding.fixes(), Duration.ZERO).map(fixes -> !fixes.isEmpty()).orElse(true);
+	}
+
+	@Override
+	public boolean canAssist(IQuickAssistInvocationContext context) {
+		return false;
+	}
+
+	private record FixProposal(CodeAction fix, String finding) implements ICompletionProposal {
+
+		@Override
+		public void apply(IDocument document) {
+			try {
+				new FixEdit(fix).make();
+			} catch (CoreException e) {
+				StatusManager.getManager().handle(e.getStatus(), StatusManager.SHOW);
+			}
+		}
+
+		@Override
+		public String getDisplayString() {
+			return fix.getTitle();
+		}
+
+		@Override
+		public String getAdditionalProposalInfo() {
+			return finding;
+		}
+
+		@Override
+		public Point getSelection(IDocument document) {
+			return null;
+		}
+
+		@Override
+		public Image getImage() {
+			return null;
+		}
+
+		@Override
+		public IContextInformation getContextInformation() {
+			return null;
+		}
+	}
+}

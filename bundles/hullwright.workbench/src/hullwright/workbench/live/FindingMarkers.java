@@ -1,0 +1,124 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.workbench.live;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.eclipse.core.resources.IFile;
+import org.eclipse.core.resources.IMarker;
+import org.eclipse.core.resources.IResource;
+import org.eclipse.core.resources.ResourcesPlugin;
+import org.eclipse.core.resources.WorkspaceJob;
+import org.eclipse.core.runtime.CoreException;
+import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.core.runtime.IStatus;
+import org.eclipse.core.runtime.Status;
+import org.eclipse.jface.text.BadLocationException;
+import org.eclipse.jface.text.Document;
+import org.eclipse.jface.text.IDocument;
+import org.eclipse.lsp4j.Diagnostic;
+import org.eclipse.lsp4j.DiagnosticSeverity;
+import org.eclipse.lsp4j.Position;
+
+/**
+ * Writes the findings of one saved file as markers, for the Problems view. What is unchanged stays, so that nothing flickers.
+ */
+final class FindingMarkers extends WorkspaceJob {
+
+	/** The markers' type, declared in plugin.xml. */
+	static final String TYPE = "hullwright.workbench.finding";
+
+	/** The attribute that holds the id of the rule. */
+	static final String RULE = "rule";
+
+	private static final String COLUMN = "column";
+
+	private final IResource resource;
+	private final List<Diagnostic> diagnostics;
+
+	FindingMarkers(IResource resource, List<Diagnostic> diagnostics) {
+		super("Listing findings of " + resource.getName());
+		this.resource = resource;
+		this.diagnostics = diagnostics;
+		setSystem(true);
+		setRule(ResourcesPlugin.getWorkspace().getRuleFactory().markerRule(resource));
+	}
+
+	@Override
+	public IStatus runInWorkspace(IProgressMonitor monitor) throws CoreException {
+		if (!resource.exists()) {
+			return Status.OK_STATUS;
+		}
+		IDocument text = new Document(resource instanceof IFile file ? file.readString() : "");
+		List<Map<String, Object>> wanted = new ArrayList<>();
+		diagnostics.forEach(diagnostic -> wanted.add(attributes(text, diagnostic)));
+		Set<Map<String, Object>> kept = new HashSet<>();
+		for (IMarker marker : resource.findMarkers(TYPE, true, IResource.DEPTH_ZERO)) {
+			Map<String, Object> present = marker.getAttributes();
+			if (present == null || !wanted.contains(present) || !kept.add(present)) {
+				marker.delete();
+			}
+		}
+		for (Map<String, Object> attributes : wanted) {
+			if (kept.add(attributes)) {
+				resource.createMarker(TYPE, attributes);
+			}
+		}
+		return Status.OK_STATUS;
+	}
+
+	private static Map<String, Object> attributes(IDocument text, Diagnostic diagnostic) {
+		Position start = diagnostic.getRange().getStart();
+		int from = offset(text, start);
+		int to = Math.max(from, offset(text, diagnostic.getRange().getEnd()));
+		return Map.of(
+				IMarker.MESSAGE, message(diagnostic),
+				IMarker.SEVERITY, severity(diagnostic),
+				IMarker.LINE_NUMBER, start.getLine() + 1,
+				COLUMN, start.getCharacter() + 1,
+				IMarker.CHAR_START, from,
+				IMarker.CHAR_END, to,
+				IMarker.SOURCE_ID, String.valueOf(diagnostic.getSource()),
+				RULE, rule(diagnostic));
+	}
+
+	/** Whether a marker was written for a finding that says the same of the same place. */
+	static boolean stands(IMarker marker, Diagnostic diagnostic) {
+		Position start = diagnostic.getRange().getStart();
+		return rule(diagnostic).equals(marker.getAttribute(RULE, ""))
+				&& message(diagnostic).equals(marker.getAttribute(IMarker.MESSAGE, ""))
+				&& marker.getAttribute(IMarker.LINE_NUMBER, 0) == start.getLine() + 1
+				&& marker.getAttribute(COLUMN, 0) == start.getCharacter() + 1;
+	}
+
+	static String message(Diagnostic diagnostic) {
+		return diagnostic.getMessage().isLeft() ? diagnostic.getMessage().getLeft() : diagnostic.getMessage().getRight().getValue();
+	}
+
+	static String rule(Diagnostic diagnostic) {
+		return diagnostic.getCode() == null ? "" : diagnostic.getCode().map(code -> code, String::valueOf);
+	}
+
+	private static int severity(Diagnostic diagnostic) {
+		if (diagnostic.getSeverity() == DiagnosticSeverity.Error) {
+			return IMarker.SEVERITY_ERROR;
+		}
+		return diagnostic.getSeverity() == DiagnosticSeverity.Warning ? IMarker.SEVERITY_WARNING : IMarker.SEVERITY_INFO;
+	}
+
+	/** The offset of a place; one beyond the end of its line or of the text is moved there. */
+	static int offset(IDocument text, Position position) {
+		try {
+			int line = Math.min(position.getLine(), text.getNumberOfLines() - 1);
+			int length = text.getLineLength(line);
+			return text.getLineOffset(line) + Math.min(position.getCharacter(), length);
+		} catch (BadLocationException e) {
+			return text.getLength();
+		}
+	}
+}

@@ -1,0 +1,114 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.workbench.live;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ConcurrentHashMap;
+import org.eclipse.core.resources.IMarker;
+import org.eclipse.core.resources.IResource;
+import org.eclipse.core.runtime.ILog;
+import org.eclipse.core.runtime.IStatus;
+import org.eclipse.core.runtime.Status;
+import org.eclipse.lsp4j.Diagnostic;
+import org.eclipse.lsp4j.MessageActionItem;
+import org.eclipse.lsp4j.MessageParams;
+import org.eclipse.lsp4j.MessageType;
+import org.eclipse.lsp4j.PublishDiagnosticsParams;
+import org.eclipse.lsp4j.ShowMessageRequestParams;
+import org.eclipse.lsp4j.services.LanguageClient;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.ui.PlatformUI;
+import org.eclipse.ui.statushandlers.StatusManager;
+
+/**
+ * Receives what the server finds. An open editor shows it at once; the Problems view shows it for the text that is saved.
+ */
+final class Findings implements LanguageClient {
+
+	private static final ILog LOG = ILog.of(Findings.class);
+
+	private final LanguageService service;
+	private final OpenDocuments documents;
+	private final Map<Path, List<Diagnostic>> latest = new ConcurrentHashMap<>();
+
+	Findings(LanguageService service, OpenDocuments documents) {
+		this.service = service;
+		this.documents = documents;
+	}
+
+	/** The latest findings of a file, of its text as it was edited. */
+	List<Diagnostic> of(Path file) {
+		return latest.getOrDefault(file, List.of());
+	}
+
+	/** The latest finding that a marker stands for, if it is still there. */
+	Optional<Diagnostic> of(IMarker marker) {
+		return FileUris.path(marker.getResource()).map(this::of).orElse(List.of()).stream()
+				.filter(diagnostic -> FindingMarkers.stands(marker, diagnostic)).findFirst();
+	}
+
+	@Override
+	public void publishDiagnostics(PublishDiagnosticsParams params) {
+		Path path = FileUris.path(params.getUri()).orElse(null);
+		if (path == null) {
+			return;
+		}
+		List<Diagnostic> diagnostics = List.copyOf(params.getDiagnostics());
+		latest.put(path, diagnostics);
+		Optional<OpenDocument> document = documents.at(path);
+		document.ifPresent(open -> onUiThread(() -> show(open, params.getVersion(), diagnostics)));
+		if (document.isEmpty() || !document.get().buffer().isDirty()) {
+			Optional<IResource> resource = FileUris.resource(path);
+			resource.ifPresent(file -> new FindingMarkers(file, diagnostics).schedule());
+		}
+	}
+
+	private void show(OpenDocument open, Integer version, List<Diagnostic> diagnostics) {
+		if ((version == null || version == open.version())
+				&& open.buffer().getAnnotationModel() instanceof FindingAnnotationModel model) {
+			model.show(service, open.path(), open.document(), diagnostics);
+		}
+	}
+
+	private static void onUiThread(Runnable task) {
+		if (PlatformUI.isWorkbenchRunning()) {
+			Display display = PlatformUI.getWorkbench().getDisplay();
+			if (!display.isDisposed()) {
+				display.asyncExec(task);
+			}
+		}
+	}
+
+	void tell(String message) {
+		showMessage(new MessageParams(MessageType.Error, message));
+	}
+
+	@Override
+	public void showMessage(MessageParams message) {
+		boolean error = message.getType() == MessageType.Error;
+		IStatus status = new Status(error ? IStatus.ERROR : IStatus.INFO, "hullwright.workbench", message.getMessage());
+		onUiThread(() -> StatusManager.getManager().handle(status, error ? StatusManager.SHOW | StatusManager.LOG : StatusManager.LOG));
+	}
+
+	@Override
+	public CompletableFuture<MessageActionItem> showMessageRequest(ShowMessageRequestParams request) {
+		showMessage(request);
+		return CompletableFuture.completedFuture(null);
+	}
+
+	@Override
+	public void logMessage(MessageParams message) {
+		LOG.info(message.getMessage());
+	}
+
+	@Override
+	public void telemetryEvent(Object object) {
+		// nothing is collected
+	}
+}

@@ -1,0 +1,199 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.workbench.live;
+
+import hullwright.lang.ide.EditorLanguage;
+import hullwright.lang.ide.HullServer;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import org.eclipse.core.resources.IProject;
+import org.eclipse.core.resources.ResourcesPlugin;
+import org.eclipse.core.runtime.ILog;
+import org.eclipse.jface.text.IDocument;
+import org.eclipse.lsp4j.ClientCapabilities;
+import org.eclipse.lsp4j.CodeAction;
+import org.eclipse.lsp4j.CodeActionContext;
+import org.eclipse.lsp4j.CodeActionParams;
+import org.eclipse.lsp4j.Diagnostic;
+import org.eclipse.lsp4j.DocumentSymbolCapabilities;
+import org.eclipse.lsp4j.InitializeParams;
+import org.eclipse.lsp4j.InitializedParams;
+import org.eclipse.lsp4j.TextDocumentClientCapabilities;
+import org.eclipse.lsp4j.TextDocumentIdentifier;
+import org.eclipse.lsp4j.WorkspaceClientCapabilities;
+import org.eclipse.lsp4j.WorkspaceFolder;
+import org.eclipse.lsp4j.jsonrpc.messages.Either;
+import org.eclipse.lsp4j.services.LanguageClientAware;
+import org.eclipse.lsp4j.services.LanguageServer;
+
+/**
+ * The one language server of this workbench. Everything that is sent goes through one background thread, in order, so that no
+ * caller ever waits and every question is answered about the text that was sent before it.
+ */
+public final class LanguageService {
+
+	private static final ILog LOG = ILog.of(LanguageService.class);
+
+	private static LanguageService running;
+
+	private final ExecutorService outbound = Executors.newSingleThreadExecutor(task -> {
+		Thread thread = new Thread(task, "Hullwright language service");
+		thread.setDaemon(true);
+		return thread;
+	});
+	private final OpenDocuments documents = new OpenDocuments(this);
+	private final Findings findings = new Findings(this, documents);
+	private final CompletableFuture<Set<String>> keywords;
+	private LanguageServer server;
+
+	private LanguageService() {
+		// Without words the text is plain; why they are missing is told by the start of the server, which needs the same.
+		keywords = CompletableFuture.supplyAsync(EditorLanguage::keywords, outbound).exceptionally(failure -> Set.of());
+		outbound.execute(this::startServer);
+	}
+
+	/** The service; starts it, in the background, when it is not running. */
+	public static synchronized LanguageService get() {
+		if (running == null) {
+			running = new LanguageService();
+			running.documents.listen();
+			ResourcesPlugin.getWorkspace().addResourceChangeListener(new WorkspaceChanges(running));
+		}
+		return running;
+	}
+
+	private void startServer() {
+		try {
+			server = start(HullServer.create());
+		} catch (InterruptedException e) {
+			Thread.currentThread().interrupt();
+		} catch (ExecutionException | RuntimeException | LinkageError e) {
+			LOG.error("The language service could not start.", e);
+			findings.tell("Hullwright's language service could not start, so nothing is checked. The log has the details.");
+		}
+	}
+
+	private <S extends LanguageServer & LanguageClientAware> LanguageServer start(S fresh) throws InterruptedException, ExecutionException {
+		fresh.connect(findings);
+		InitializeParams params = new InitializeParams();
+		List<WorkspaceFolder> folders = new ArrayList<>();
+		for (IProject project : ResourcesPlugin.getWorkspace().getRoot().getProjects()) {
+			folder(project).ifPresent(folders::add);
+		}
+		params.setWorkspaceFolders(folders);
+		params.setCapabilities(capabilities());
+		fresh.initialize(params).get();
+		fresh.initialized(new InitializedParams());
+		return fresh;
+	}
+
+	private static ClientCapabilities capabilities() {
+		WorkspaceClientCapabilities workspace = new WorkspaceClientCapabilities();
+		workspace.setWorkspaceFolders(true);
+		TextDocumentClientCapabilities text = new TextDocumentClientCapabilities();
+		DocumentSymbolCapabilities symbols = new DocumentSymbolCapabilities();
+		symbols.setHierarchicalDocumentSymbolSupport(true);
+		text.setDocumentSymbol(symbols);
+		return new ClientCapabilities(workspace, text, null);
+	}
+
+	/** The folder of an open project, as the server wants it. */
+	static Optional<WorkspaceFolder> folder(IProject project) {
+		return project.isOpen()
+				? FileUris.path(project).map(path -> new WorkspaceFolder(FileUris.uri(path), project.getName()))
+				: Optional.empty();
+	}
+
+	/** Tells the server something, later but in order. */
+	void send(Consumer<LanguageServer> message) {
+		outbound.execute(() -> {
+			if (server != null) {
+				try {
+					message.accept(server);
+				} catch (RuntimeException e) {
+					LOG.error("The language service failed on a change; what is shown may be out of date.", e);
+				}
+			}
+		});
+	}
+
+	/** Asks the server something about what was sent before. The answer is null when the server did not start. */
+	public <T> CompletableFuture<T> ask(Function<LanguageServer, CompletableFuture<T>> question) {
+		return CompletableFuture.supplyAsync(
+				() -> server == null ? CompletableFuture.<T>completedFuture(null) : question.apply(server), outbound)
+				.thenCompose(Function.identity());
+	}
+
+	/**
+	 * Waits for an answer, but no longer than given. Not to be called by the UI thread.
+	 *
+	 * @return the answer, or nothing when it is late, was overtaken by a change, or the server failed (which is logged)
+	 */
+	public static <T> Optional<T> await(CompletableFuture<T> answer, Duration patience) {
+		try {
+			return Optional.ofNullable(answer.get(patience.toMillis(), TimeUnit.MILLISECONDS));
+		} catch (TimeoutException | CancellationException e) {
+			answer.cancel(true);
+			return Optional.empty();
+		} catch (InterruptedException e) {
+			Thread.currentThread().interrupt();
+			return Optional.empty();
+		} catch (ExecutionException e) {
+			if (!(e.getCause() instanceof CancellationException)) {
+				LOG.error("The language service could not answer.", e.getCause());
+			}
+			return Optional.empty();
+		}
+	}
+
+	/**
+	 * Looks whether an answer is there, waiting no longer than given, and leaves the question standing.
+	 *
+	 * @return the answer, or nothing as long as there is none
+	 */
+	public static <T> Optional<T> peek(CompletableFuture<T> answer, Duration patience) {
+		return await(answer.copy(), patience);
+	}
+
+	/** The words of the language, once it is loaded. */
+	public CompletableFuture<Set<String>> keywords() {
+		return keywords;
+	}
+
+	/** What the server calls the file of this document, if it is one of ours. */
+	public Optional<TextDocumentIdentifier> identifier(IDocument document) {
+		return documents.of(document).map(open -> new TextDocumentIdentifier(open.uri()));
+	}
+
+	/** Ways to mend one finding, worked out in the background. */
+	public CompletableFuture<List<CodeAction>> fixes(Path file, Diagnostic diagnostic) {
+		CodeActionParams params = new CodeActionParams(new TextDocumentIdentifier(FileUris.uri(file)), diagnostic.getRange(),
+				new CodeActionContext(List.of(diagnostic)));
+		return ask(language -> language.getTextDocumentService().codeAction(params)).thenApply(actions -> actions == null
+				? List.of()
+				: actions.stream().filter(Either::isRight).map(Either::getRight).toList());
+	}
+
+	Findings findings() {
+		return findings;
+	}
+
+	OpenDocuments documents() {
+		return documents;
+	}
+}
