@@ -18,12 +18,11 @@ import java.util.TreeSet;
  * Which boats of a series are checked.
  *
  * @param boats the boats, combinations of options before sold hulls
- * @param total how many there are to check
  * @param allOrderable whether every combination that can be ordered is among them
- * @param more whether there are more than {@code total}
+ * @param allSold whether every sold hull is among them
  * @param gap why not all that was asked for can be checked, in words
  */
-record BoatsOfSeries(List<Selection> boats, int total, boolean allOrderable, boolean more, Optional<String> gap) {
+record BoatsOfSeries(List<Selection> boats, boolean allOrderable, boolean allSold, Optional<String> gap) {
 
 	/** Combinations of options up to this number are all checked. */
 	static final int MOST_COMBINATIONS = 4096;
@@ -40,11 +39,11 @@ record BoatsOfSeries(List<Selection> boats, int total, boolean allOrderable, boo
 	}
 
 	private static BoatsOfSeries one(Selection boat, Optional<String> gap) {
-		return new BoatsOfSeries(gap.isPresent() ? List.of() : List.of(boat), 1, false, false, gap);
+		return new BoatsOfSeries(gap.isPresent() ? List.of() : List.of(boat), false, false, gap);
 	}
 
 	private static BoatsOfSeries none(String why) {
-		return new BoatsOfSeries(List.of(), 0, false, false, Optional.of(why));
+		return new BoatsOfSeries(List.of(), false, false, Optional.of(why));
 	}
 
 	private static BoatsOfSeries all(SeriesPlan plan) {
@@ -62,10 +61,8 @@ record BoatsOfSeries(List<Selection> boats, int total, boolean allOrderable, boo
 		} else if (boats.isEmpty()) {
 			gap = Optional.of("no boat of series " + plan.name() + " can be ordered: its options contradict each other");
 		}
-		int combinations = boats.size();
 		plan.hullNames().forEach(hull -> plan.hull(hull).ifPresent(boats::add));
-		int total = orderable.more() ? MOST_COMBINATIONS + boats.size() - combinations : boats.size();
-		return new BoatsOfSeries(List.copyOf(boats), total, !orderable.more(), orderable.more(), gap);
+		return new BoatsOfSeries(List.copyOf(boats), !orderable.more(), true, gap);
 	}
 
 	/** A sample of a space too large to walk: each option alone, and each left out of all, where that can be ordered. */
@@ -87,5 +84,10 @@ record BoatsOfSeries(List<Selection> boats, int total, boolean allOrderable, boo
 		if (plan.options().whyNot(options).isEmpty()) {
 			few.add(SeriesPlan.ordered(new TreeSet<>(options)));
 		}
+	}
+
+	/** How many of the boats are combinations of options. */
+	int combinations() {
+		return (int) boats.stream().takeWhile(boat -> boat.hull().isEmpty()).count();
 	}
 }

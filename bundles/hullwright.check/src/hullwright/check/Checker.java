@@ -154,10 +154,11 @@ public final class Checker {
 			BoatsOfSeries boats = BoatsOfSeries.wanted(plan, request.boats());
 			boats.gap().ifPresent(boats.boats().isEmpty() ? unfit::add : gaps::add);
 			if (!boats.boats().isEmpty()) {
-				SeriesCheck check = new SeriesCheck(plan, boats.boats(), boats.allOrderable());
+				SeriesCheck check = new SeriesCheck(plan, boats);
 				check.run(running, profile.rules(), guard, cancelled);
 				findings.addAll(check.findings(guard));
-				coverage.add(new SeriesCoverage(plan.name(), plan.devices(), boats.boats().size(), boats.total(), boats.more(), plan.origin()));
+				coverage.add(new SeriesCoverage(plan.name(), plan.devices(), boats.combinations(), boats.allOrderable(),
+						boats.boats().size() - boats.combinations(), boats.allSold(), plan.origin()));
 			}
 		}
 		// a hull or an option that one series has and others have not is no gap; one that none has is

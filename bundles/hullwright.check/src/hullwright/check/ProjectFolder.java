@@ -6,8 +6,14 @@ package hullwright.check;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.SimpleFileVisitor;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
@@ -37,7 +43,37 @@ public final class ProjectFolder {
 		return given.toAbsolutePath().normalize();
 	}
 
-	private static boolean holdsProfile(Path folder) {
+	/**
+	 * The projects that lie in or below a folder: the one that the folder belongs to, and each folder below it that holds a
+	 * profile of its own.
+	 *
+	 * @throws IOException if the folder cannot be read
+	 */
+	public static List<Path> within(Path folder) throws IOException {
+		List<Path> projects = new ArrayList<>();
+		projects.add(of(folder));
+		Files.walkFileTree(folder.toAbsolutePath().normalize(), Set.of(), Snapshot.DEEPEST_FOLDER, new SimpleFileVisitor<>() {
+			@Override
+			public FileVisitResult preVisitDirectory(Path each, BasicFileAttributes attributes) {
+				if (Snapshot.isPassedOver(each) && !each.equals(folder)) {
+					return FileVisitResult.SKIP_SUBTREE;
+				}
+				if (!projects.contains(each) && holdsProfile(each)) {
+					projects.add(each);
+				}
+				return FileVisitResult.CONTINUE;
+			}
+
+			@Override
+			public FileVisitResult visitFileFailed(Path file, IOException failure) {
+				return FileVisitResult.CONTINUE;
+			}
+		});
+		projects.sort(null);
+		return projects;
+	}
+
+	static boolean holdsProfile(Path folder) {
 		try (Stream<Path> files = Files.list(folder)) {
 			return files.anyMatch(file -> file.getFileName().toString().endsWith(".hull") && declaresProfile(file));
 		} catch (IOException | SecurityException e) {

@@ -31,18 +31,15 @@ final class SeriesCheck {
 
 	private final SeriesPlan plan;
 	private final List<Selection> boats;
+	private final int combinations;
 	private final boolean allOrderable;
 	private final Map<Matter, Sightings> sightings = new LinkedHashMap<>();
 
-	/**
-	 * @param plan the series
-	 * @param boats the boats to check, combinations of options before sold hulls
-	 * @param allOrderable whether the combinations are all that can be ordered, so that "on all boats" can be said
-	 */
-	SeriesCheck(SeriesPlan plan, List<Selection> boats, boolean allOrderable) {
+	SeriesCheck(SeriesPlan plan, BoatsOfSeries wanted) {
 		this.plan = plan;
-		this.boats = boats;
-		this.allOrderable = allOrderable;
+		this.boats = wanted.boats();
+		this.combinations = wanted.combinations();
+		this.allOrderable = wanted.allOrderable();
 	}
 
 	/** What one finding is about; the measured values may differ from boat to boat. */
@@ -80,20 +77,19 @@ final class SeriesCheck {
 
 	/** The findings of the rules that did not fail, each with where it occurs. */
 	List<ReportedFinding> findings(RuleGuard guard) {
-		int combinations = (int) boats.stream().takeWhile(boat -> boat.hull().isEmpty()).count();
 		List<SortedSet<String>> options = new ArrayList<>();
 		boats.subList(0, combinations).forEach(boat -> options.add(new TreeSet<>(boat.options())));
 		SmallestCondition conditions = new SmallestCondition(plan.options().options(), options);
 		List<ReportedFinding> findings = new ArrayList<>();
 		for (Sightings seen : sightings.values()) {
 			if (guard.failure(seen.worst.rule()).isEmpty()) {
-				findings.add(new ReportedFinding(seen.worst, occurrence(seen.boats, combinations, conditions)));
+				findings.add(new ReportedFinding(seen.worst, occurrence(seen.boats, conditions)));
 			}
 		}
 		return findings;
 	}
 
-	private Occurrence occurrence(BitSet seen, int combinations, SmallestCondition conditions) {
+	private Occurrence occurrence(BitSet seen, SmallestCondition conditions) {
 		boolean onAll = seen.cardinality() == boats.size();
 		BitSet ordered = seen.get(0, combinations);
 		List<String> hulls = seen.stream().filter(number -> number >= combinations).mapToObj(number -> boats.get(number).hull().orElseThrow()).toList();

@@ -14,6 +14,7 @@ import java.nio.file.attribute.BasicFileAttributes;
 import java.util.Collections;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
@@ -27,7 +28,7 @@ public final class Snapshot {
 	public static final int LARGEST_FILE = 5_000_000;
 
 	/** How deep folders may nest below a project; deeper is a loop of links or no project. */
-	private static final int DEEPEST_FOLDER = 32;
+	static final int DEEPEST_FOLDER = 32;
 
 	private final SortedMap<String, FileContent> files;
 
@@ -52,19 +53,18 @@ public final class Snapshot {
 	}
 
 	/**
-	 * The files below a folder that end in .hull. Hidden folders and build output are passed over, links to folders are not
-	 * followed. A file that cannot be read becomes a finding, not an exception.
+	 * The files below a folder that end in .hull. Hidden folders, build output and folders that are projects of their own are
+	 * passed over, links to folders are not followed. A file that cannot be read becomes a finding, not an exception.
 	 *
 	 * @throws IOException if the folder itself cannot be read
 	 */
 	public static Snapshot ofFolder(Path root) throws IOException {
 		SortedMap<String, FileContent> files = new TreeMap<>();
-		Files.walkFileTree(root, java.util.Set.of(), DEEPEST_FOLDER, new SimpleFileVisitor<>() {
+		Files.walkFileTree(root, Set.of(), DEEPEST_FOLDER, new SimpleFileVisitor<>() {
 			@Override
 			public FileVisitResult preVisitDirectory(Path folder, BasicFileAttributes attributes) {
-				String name = folder.getFileName() == null ? "" : folder.getFileName().toString();
-				boolean passOver = !folder.equals(root) && (name.startsWith(".") || name.equals("target") || name.equals("bin"));
-				return passOver ? FileVisitResult.SKIP_SUBTREE : FileVisitResult.CONTINUE;
+				boolean passOver = isPassedOver(folder) || ProjectFolder.holdsProfile(folder);
+				return passOver && !folder.equals(root) ? FileVisitResult.SKIP_SUBTREE : FileVisitResult.CONTINUE;
 			}
 
 			@Override
@@ -87,6 +87,12 @@ public final class Snapshot {
 			}
 		});
 		return new Snapshot(files);
+	}
+
+	/** Whether a folder is hidden or holds what a build made. */
+	static boolean isPassedOver(Path folder) {
+		String name = folder.getFileName() == null ? "" : folder.getFileName().toString();
+		return name.startsWith(".") || name.equals("target") || name.equals("bin");
 	}
 
 	private static String relative(Path root, Path file) {

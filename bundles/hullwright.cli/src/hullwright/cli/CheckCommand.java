@@ -18,15 +18,17 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /**
  * {@code hullwright check}: checks files, folders or the project around them.
  */
-@Command(name = "check", mixinStandardHelpOptions = true,
+@Command(name = "check", sortOptions = false,
 		description = "Checks every boat that can be ordered and every hull that is sold, and shows each finding once.",
 		footer = { "", "Exit status: 0 nothing to mend, 1 findings, 2 not everything could be checked." })
 final class CheckCommand implements Callable<Integer> {
@@ -37,15 +39,18 @@ final class CheckCommand implements Callable<Integer> {
 			+ "folder, or the nearest one above it that holds a profile.")
 	private List<String> paths = new ArrayList<>();
 
+	@Mixin
+	private HelpOption help;
+
 	@ArgGroup
 	private OneBoat oneBoat;
 
-	@Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text", description = "How to report: ${COMPLETION-CANDIDATES}.")
+	@Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text", description = "How to report: ${COMPLETION-CANDIDATES}; without this, text.")
 	private Format format;
 
 	@Option(names = "--fail-on", paramLabel = "SEVERITY", defaultValue = "warning",
-			description = "From which severity on findings give exit status 1: ${COMPLETION-CANDIDATES}. Default: warning.")
-	private Severity failOn;
+			description = "From which severity on findings give exit status 1: ${COMPLETION-CANDIDATES}; without this, warning.")
+	private FailOn failOn;
 
 	@Option(names = "--as-of", paramLabel = "DATE", description = "The date to take for today, such as 2027-03-01.")
 	private LocalDate asOf;
@@ -56,10 +61,12 @@ final class CheckCommand implements Callable<Integer> {
 
 	/** Which one boat to check, instead of all. */
 	static final class OneBoat {
-		@Option(names = "--with", paramLabel = "OPTION", split = ",", arity = "0..1", fallbackValue = "",
-				description = "Check the one boat with these options and no others; names with commas between them, or nothing "
-						+ "for the base boat.")
-		private List<String> options;
+		@Option(names = "--with", paramLabel = "OPTIONS",
+				description = "Check the one boat with these options and no others; names with commas between them.")
+		private String options;
+
+		@Option(names = "--base", description = "Check the one boat without any option.")
+		private boolean base;
 
 		@Option(names = "--hull", paramLabel = "NAME", description = "Check this one hull.")
 		private String hull;
@@ -68,6 +75,15 @@ final class CheckCommand implements Callable<Integer> {
 	/** How a report is written. */
 	enum Format {
 		text, json
+	}
+
+	/** From which severity on the process ends with the status of findings. */
+	enum FailOn {
+		advice, warning, error, never;
+
+		boolean isReachedBy(Severity worst) {
+			return this != never && worst.compareTo(Severity.values()[ordinal()]) >= 0;
+		}
 	}
 
 	@Override
@@ -95,7 +111,9 @@ final class CheckCommand implements Callable<Integer> {
 			return new WantedBoats.Sold(oneBoat.hull);
 		}
 		TreeSet<String> options = new TreeSet<>();
-		oneBoat.options.stream().map(String::strip).filter(option -> !option.isEmpty()).forEach(options::add);
+		if (!oneBoat.base) {
+			Stream.of(oneBoat.options.split(",")).map(String::strip).filter(option -> !option.isEmpty()).forEach(options::add);
+		}
 		return new WantedBoats.WithOptions(options);
 	}
 
@@ -103,6 +121,6 @@ final class CheckCommand implements Callable<Integer> {
 		if (!report.complete()) {
 			return ExitStatus.INCOMPLETE;
 		}
-		return report.worst().filter(worst -> worst.compareTo(failOn) >= 0).isPresent() ? ExitStatus.FINDINGS : ExitStatus.CLEAN;
+		return report.worst().filter(failOn::isReachedBy).isPresent() ? ExitStatus.FINDINGS : ExitStatus.CLEAN;
 	}
 }

@@ -9,12 +9,13 @@ import hullwright.check.LoadedRule;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /**
  * {@code hullwright explain}: shows the page of a rule, or all rules there are.
  */
-@Command(name = "explain", mixinStandardHelpOptions = true,
+@Command(name = "explain",
 		description = "Explains a rule: what is wrong, why it matters, the limit and its source, how to mend it.")
 final class ExplainCommand implements Callable<Integer> {
 
@@ -22,6 +23,9 @@ final class ExplainCommand implements Callable<Integer> {
 
 	@Parameters(paramLabel = "RULE", arity = "0..1", description = "The rule, such as cabling/drop-too-long; without one, all rules are listed.")
 	private String rule;
+
+	@Mixin
+	private HelpOption help;
 
 	ExplainCommand(Terminal terminal) {
 		this.terminal = terminal;

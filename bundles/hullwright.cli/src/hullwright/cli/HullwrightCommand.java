@@ -5,7 +5,6 @@
 package hullwright.cli;
 
 import picocli.CommandLine.Command;
-import picocli.CommandLine.HelpCommand;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 
@@ -17,7 +16,7 @@ import picocli.CommandLine.Spec;
 		footer = { "", "Exit status: 0 nothing to mend, 1 findings, 2 not everything could be checked.", "",
 				"Hullwright computes and compares; it does not replace local codes, the makers' instructions or a licensed "
 						+ "electrician. Isolate batteries before working on wiring, and measure after installation." },
-		subcommands = { HelpCommand.class })
+		sortOptions = false)
 final class HullwrightCommand implements Runnable {
 
 	private final Terminal terminal;
@@ -27,14 +26,6 @@ final class HullwrightCommand implements Runnable {
 
 	HullwrightCommand(Terminal terminal) {
 		this.terminal = terminal;
-	}
-
-	/** Gives every sub-command the terminal that it writes to. */
-	@Spec
-	void register(CommandSpec own) {
-		spec = own;
-		own.addSubcommand("check", picocli.CommandLine.Model.CommandSpec.forAnnotatedObject(new CheckCommand(terminal)));
-		own.addSubcommand("explain", picocli.CommandLine.Model.CommandSpec.forAnnotatedObject(new ExplainCommand(terminal)));
 	}
 
 	@Override

@@ -37,7 +37,7 @@ public final class Main {
 	 * @return the exit status
 	 */
 	static int run(String[] arguments, PrintStream out, PrintStream err, boolean coloured) {
-		CommandLine commandLine = new CommandLine(new HullwrightCommand(new Terminal(out, err, coloured)));
+		CommandLine commandLine = commandLine(new Terminal(out, err, coloured));
 		commandLine.setOut(new java.io.PrintWriter(out, true, StandardCharsets.UTF_8));
 		commandLine.setErr(new java.io.PrintWriter(err, true, StandardCharsets.UTF_8));
 		commandLine.setColorScheme(CommandLine.Help.defaultColorScheme(coloured ? Ansi.ON : Ansi.OFF));
@@ -54,5 +54,20 @@ public final class Main {
 			return ExitStatus.INCOMPLETE;
 		});
 		return commandLine.execute(arguments);
+	}
+
+	private static CommandLine commandLine(Terminal terminal) {
+		CommandLine commandLine = new CommandLine(new HullwrightCommand(terminal));
+		commandLine.addSubcommand(new CheckCommand(terminal));
+		commandLine.addSubcommand(new ExplainCommand(terminal));
+		commandLine.addSubcommand(new CommandLine.HelpCommand());
+		// the whole usage after a slip of the finger would push the message off the screen
+		commandLine.setParameterExceptionHandler((slip, given) -> {
+			String command = slip.getCommandLine().getCommandSpec().qualifiedName();
+			terminal.err().println("hullwright: " + slip.getMessage());
+			terminal.err().println("Try '" + command + " --help'.");
+			return ExitStatus.INCOMPLETE;
+		});
+		return commandLine;
 	}
 }

@@ -21,19 +21,36 @@ import java.util.Set;
  *
  * @param folder the folder as it is shown, relative to where the command was given where that is shorter
  * @param snapshot its files
- * @param focus the files of interest, empty for all
+ * @param focus the files of interest
  */
 record Project(String folder, Snapshot snapshot, Set<String> focus) {
 
 	/** The projects that the given files and folders belong to, in the order in which they are first named. */
 	static List<Project> of(List<String> paths, Path workingFolder) {
-		Map<Path, Set<Path>> wanted = new LinkedHashMap<>();
+		Map<String, Project> projects = new LinkedHashMap<>();
 		for (String path : paths) {
 			Path given = existing(path, workingFolder);
-			Path root = ProjectFolder.of(Files.isDirectory(given) ? given : given.getParent());
-			wanted.computeIfAbsent(root, each -> new LinkedHashSet<>()).add(given);
+			List<Project> found = Files.isDirectory(given) ? within(given, workingFolder) : List.of(read(ProjectFolder.of(given.getParent()), given, workingFolder));
+			if (found.stream().allMatch(project -> project.focus().isEmpty())) {
+				throw new Refusal("there are no .hull files in " + path);
+			}
+			found.stream().filter(project -> !project.focus().isEmpty()).forEach(project -> projects.merge(project.folder(), project, Project::and));
 		}
-		return wanted.entrySet().stream().map(entry -> read(entry.getKey(), entry.getValue(), workingFolder)).toList();
+		return List.copyOf(projects.values());
+	}
+
+	private static List<Project> within(Path folder, Path workingFolder) {
+		try {
+			return ProjectFolder.within(folder).stream().map(root -> read(root, folder.startsWith(root) ? folder : root, workingFolder)).toList();
+		} catch (IOException e) {
+			throw unreadable(folder, workingFolder, e);
+		}
+	}
+
+	private Project and(Project other) {
+		Set<String> both = new LinkedHashSet<>(focus);
+		both.addAll(other.focus);
+		return new Project(folder, snapshot, both);
 	}
 
 	private static Path existing(String path, Path workingFolder) {
@@ -51,25 +68,20 @@ record Project(String folder, Snapshot snapshot, Set<String> focus) {
 		}
 	}
 
-	private static Project read(Path root, Set<Path> wanted, Path workingFolder) {
+	private static Project read(Path root, Path wanted, Path workingFolder) {
 		try {
 			Snapshot snapshot = Snapshot.ofFolder(root);
-			Set<String> focus = new LinkedHashSet<>();
-			for (Path each : wanted) {
-				if (each.equals(root)) {
-					focus.addAll(snapshot.files().keySet());
-				} else {
-					String prefix = root.relativize(each).toString().replace('\\', '/');
-					snapshot.files().keySet().stream().filter(file -> file.equals(prefix) || file.startsWith(prefix + "/")).forEach(focus::add);
-				}
-			}
-			if (focus.isEmpty()) {
-				throw new Refusal("there are no .hull files in " + shown(wanted.iterator().next(), workingFolder));
-			}
-			return new Project(shown(root, workingFolder), snapshot, focus.size() == snapshot.files().size() ? Set.of() : focus);
+			String prefix = root.relativize(wanted).toString().replace('\\', '/');
+			Set<String> focus = new LinkedHashSet<>(snapshot.files().keySet());
+			focus.removeIf(file -> !prefix.isEmpty() && !file.equals(prefix) && !file.startsWith(prefix + "/"));
+			return new Project(shown(root, workingFolder), snapshot, focus);
 		} catch (IOException e) {
-			throw new Refusal("the folder " + shown(root, workingFolder) + " cannot be read: " + e.getMessage());
+			throw unreadable(root, workingFolder, e);
 		}
+	}
+
+	private static Refusal unreadable(Path folder, Path workingFolder, IOException failure) {
+		return new Refusal("the folder " + shown(folder, workingFolder) + " cannot be read: " + failure.getMessage());
 	}
 
 	private static String shown(Path folder, Path workingFolder) {

@@ -111,9 +111,10 @@ public final class JsonReport {
 		JsonObject json = new JsonObject();
 		json.addProperty("series", series.series());
 		json.addProperty("devices", series.devices());
-		json.addProperty("checked", series.checked());
-		json.addProperty("total", series.total());
-		json.addProperty("more", series.more());
+		json.addProperty("combinations", series.combinations());
+		json.addProperty("allCombinations", series.allCombinations());
+		json.addProperty("hulls", series.hulls());
+		json.addProperty("allHulls", series.allHulls());
 		return json;
 	}
 

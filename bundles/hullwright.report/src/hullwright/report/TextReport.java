@@ -72,7 +72,8 @@ public final class TextReport {
 
 	private void summary(CheckReport report) {
 		String counts = counts(report);
-		line(counts.isEmpty() ? Style.GOOD.of("No findings.", coloured) : counts);
+		String none = report.complete() ? Style.GOOD.of("No findings.", coloured) : "No findings in what could be checked.";
+		line(counts.isEmpty() ? none : counts);
 		report.series().forEach(series -> line(coverage(series)));
 		line(rules(report));
 		for (String gap : report.gaps()) {
@@ -93,10 +94,18 @@ public final class TextReport {
 	}
 
 	private static String coverage(SeriesCoverage series) {
-		String boats = series.checked() == series.total() && !series.more()
-				? (series.checked() == 1 ? "1 boat" : "all " + series.checked() + " boats")
-				: series.checked() + " of " + (series.more() ? "more than " : "") + series.total() + " boats";
-		return "Series " + series.series() + ": " + boats + " checked, " + series.devices() + " devices in the text.";
+		List<String> boats = new ArrayList<>();
+		if (series.combinations() > 0) {
+			boats.add(counted(series.allCombinations(), series.combinations(), "combination of options", "combinations of options"));
+		}
+		if (series.hulls() > 0) {
+			boats.add(counted(series.allHulls(), series.hulls(), "sold hull", "sold hulls"));
+		}
+		return "Series " + series.series() + ", " + series.devices() + " devices: " + String.join(" and ", boats) + " checked.";
+	}
+
+	private static String counted(boolean all, int count, String one, String several) {
+		return (all && count > 1 ? "all " : "") + count + " " + (count == 1 ? one : several);
 	}
 
 	private static String rules(CheckReport report) {

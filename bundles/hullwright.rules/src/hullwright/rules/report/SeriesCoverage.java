@@ -10,11 +10,12 @@ import hullwright.network.Origin;
  * How much of a series was checked.
  *
  * @param series the name of the series
- * @param devices the number of devices that its text names
- * @param checked how many boats were checked, sold hulls included
- * @param total how many boats there are to check; with {@code more} at least so many
- * @param more whether there are more boats than were counted
+ * @param devices the number of devices that its text names, whichever boats have them
+ * @param combinations how many combinations of options were checked
+ * @param allCombinations whether these are all that can be ordered
+ * @param hulls how many sold hulls were checked
+ * @param allHulls whether these are all
  * @param origin the series in the text
  */
-public record SeriesCoverage(String series, int devices, int checked, int total, boolean more, Origin origin) {
+public record SeriesCoverage(String series, int devices, int combinations, boolean allCombinations, int hulls, boolean allHulls, Origin origin) {
 }
