@@ -99,7 +99,7 @@ final class CheckCommand implements Callable<Integer> {
 		if (format == Format.json) {
 			terminal.out().print(JsonReport.of(reports));
 		} else {
-			reports.forEach(report -> terminal.out().print(TextReport.of(report, terminal.coloured())));
+			terminal.out().print(TextReport.of(reports, terminal.coloured()));
 		}
 		return reports.stream().mapToInt(report -> status(report.report())).max().orElse(ExitStatus.CLEAN);
 	}

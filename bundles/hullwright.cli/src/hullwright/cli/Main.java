@@ -6,6 +6,7 @@ package hullwright.cli;
 
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
 
@@ -64,10 +65,15 @@ public final class Main {
 		// the whole usage after a slip of the finger would push the message off the screen
 		commandLine.setParameterExceptionHandler((slip, given) -> {
 			String command = slip.getCommandLine().getCommandSpec().qualifiedName();
-			terminal.err().println("hullwright: " + slip.getMessage());
+			terminal.err().println("hullwright: " + slip.getMessage().replaceFirst("^Error: ", "") + suggestion(slip));
 			terminal.err().println("Try '" + command + " --help'.");
 			return ExitStatus.INCOMPLETE;
 		});
 		return commandLine;
+	}
+
+	private static String suggestion(CommandLine.ParameterException slip) {
+		List<String> near = slip instanceof CommandLine.UnmatchedArgumentException unmatched ? unmatched.getSuggestions() : List.of();
+		return near.isEmpty() ? "" : "; did you mean '" + near.get(0) + "'?";
 	}
 }

@@ -48,7 +48,7 @@ public final class JsonReport {
 	private static JsonObject project(ProjectReport project) {
 		CheckReport report = project.report();
 		JsonObject json = new JsonObject();
-		json.addProperty("project", project.project().isEmpty() ? "." : project.project());
+		json.addProperty("project", project.name());
 		json.addProperty("asOf", report.asOf().toString());
 		json.addProperty("complete", report.complete());
 		json.add("gaps", array(report.gaps(), Function.identity()));

@@ -14,6 +14,11 @@ import hullwright.rules.report.CheckReport;
  */
 public record ProjectReport(String project, CheckReport report) {
 
+	/** How the project is called in a report. */
+	String name() {
+		return project.isEmpty() ? "." : project;
+	}
+
 	/** The path of a file of the project as the reader would name it. */
 	String pathOf(String file) {
 		return project.isEmpty() ? file : project + "/" + file;

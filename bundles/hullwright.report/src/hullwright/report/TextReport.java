@@ -30,6 +30,13 @@ public final class TextReport {
 		this.coloured = coloured;
 	}
 
+	/** Writes the reports on several projects, each under the name of its folder if there are several. */
+	public static String of(List<ProjectReport> projects, boolean coloured) {
+		return projects.stream()
+				.map(project -> (projects.size() > 1 ? Style.PLACE.of("Project " + project.name(), coloured) + "\n\n" : "") + of(project, coloured))
+				.collect(Collectors.joining("\n"));
+	}
+
 	/**
 	 * Writes a report.
 	 *

@@ -18,4 +18,14 @@ public record FixProposal(String title, Fix.Reach reach, List<TextChange> change
 	public FixProposal {
 		changes = List.copyOf(changes);
 	}
+
+	/** A text after the changes, all of which are taken to be in it. */
+	public String appliedTo(String text) {
+		StringBuilder changed = new StringBuilder(text);
+		for (int at = changes.size() - 1; at >= 0; at--) {
+			TextChange change = changes.get(at);
+			changed.replace(change.offset(), change.offset() + change.length(), change.replacement());
+		}
+		return changed.toString();
+	}
 }
