@@ -1,0 +1,86 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.tests.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
+import com.networknt.schema.JsonSchema;
+import com.networknt.schema.JsonSchemaFactory;
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.SpecVersion.VersionFlag;
+import hullwright.check.CheckRequest;
+import hullwright.check.Checker;
+import hullwright.check.Snapshot;
+import hullwright.report.JsonReport;
+import hullwright.report.ProjectReport;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * Holds the JSON of real checks against the published schema, with a validator that is not ours (networknt
+ * json-schema-validator, JSON Schema 2020-12).
+ */
+class JsonReportTest {
+
+	private static final Path EXAMPLES = Path.of("..", "hullwright.examples", "examples");
+	private static final LocalDate DAY = LocalDate.of(2030, 1, 1);
+
+	private final Checker checker = Checker.create();
+	private final JsonSchema schema = schema();
+
+	private static JsonSchema schema() {
+		try {
+			String text = Files.readString(Path.of("..", "hullwright.report", "schema", "report-1.schema.json"));
+			return JsonSchemaFactory.getInstance(VersionFlag.V202012).getSchema(text);
+		} catch (IOException e) {
+			throw new java.io.UncheckedIOException(e);
+		}
+	}
+
+	private Set<String> violations(String json) {
+		return schema.validate(json, InputFormat.JSON).stream().map(Object::toString).collect(Collectors.toSet());
+	}
+
+	private String json(Snapshot snapshot) {
+		return JsonReport.of(List.of(new ProjectReport("boat", checker.check(CheckRequest.ofAll(snapshot, DAY)))));
+	}
+
+	@ParameterizedTest
+	@ValueSource(strings = { "first-power-up", "harbour-pilot", "faulty" })
+	void reportsOnTheExamplesFollowTheSchema(String example) throws IOException {
+		assertEquals(Set.of(), violations(json(Snapshot.ofFolder(EXAMPLES.resolve(example)))));
+	}
+
+	@ParameterizedTest
+	@ValueSource(strings = { "", "series", "series X { network n { backbone of light { cable 6 } } }", "profile P from other { a/b-c off }", "\u0000" })
+	void reportsOnBrokenTextFollowTheSchema(String text) {
+		String json = json(Snapshot.of(Map.of("broken.hull", text)));
+		assertEquals(Set.of(), violations(json), json);
+	}
+
+	@Test
+	void theSchemaRefusesWhatIsNoReport() throws IOException {
+		String json = json(Snapshot.ofFolder(EXAMPLES.resolve("faulty")));
+		assertFalse(violations(json.replace("\"severity\": \"error\"", "\"severity\": \"fatal\"")).isEmpty());
+		assertFalse(violations(json.replace("\"length_m\"", "\"length\\u0020in feet\"")).isEmpty());
+		assertFalse(violations(json.replace("\"version\": 1", "\"version\": 2")).isEmpty());
+	}
+
+	@Test
+	void twoRunsPrintTheSameBytes() throws IOException {
+		Snapshot snapshot = Snapshot.ofFolder(EXAMPLES.resolve("faulty"));
+		assertEquals(json(snapshot), json(snapshot));
+	}
+}
