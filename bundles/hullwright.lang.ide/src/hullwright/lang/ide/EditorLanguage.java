@@ -4,16 +4,18 @@
  */
 package hullwright.lang.ide;
 
+import com.google.inject.Guice;
 import com.google.inject.Injector;
+import hullwright.lang.HullLanguage;
+import hullwright.lang.HullRuntimeModule;
 import java.util.Set;
 import java.util.TreeSet;
-import org.eclipse.emf.common.EMFPlugin;
 import org.eclipse.emf.ecore.resource.Resource;
 import org.eclipse.xtext.GrammarUtil;
 import org.eclipse.xtext.IGrammarAccess;
 import org.eclipse.xtext.resource.IResourceFactory;
 import org.eclipse.xtext.resource.IResourceServiceProvider;
-import org.eclipse.xtext.resource.impl.BinaryGrammarResourceFactoryImpl;
+import org.eclipse.xtext.util.Modules2;
 
 /**
  * The language with the services of an editor: made once for the process, on first use, which costs some tenths of a second.
@@ -43,14 +45,9 @@ public final class EditorLanguage {
 		static final Injector INJECTOR = make();
 
 		private static Injector make() {
-			HullIdeSetup setup = new HullIdeSetup();
-			if (!EMFPlugin.IS_ECLIPSE_RUNNING) {
-				return setup.createInjectorAndDoEMFRegistration();
-			}
-			// Inside OSGi the packages come from the extension registry; the grammar's file format and the language do not.
-			Resource.Factory.Registry.INSTANCE.getExtensionToFactoryMap()
-					.putIfAbsent("xtextbin", new BinaryGrammarResourceFactoryImpl());
-			Injector injector = setup.createInjector();
+			// What the engine reads with comes first: whoever is registered last serves the editors.
+			HullLanguage.services();
+			Injector injector = Guice.createInjector(Modules2.mixin(new HullRuntimeModule(), new HullIdeModule()));
 			Resource.Factory.Registry.INSTANCE.getExtensionToFactoryMap()
 					.put(FILE_EXTENSION, injector.getInstance(IResourceFactory.class));
 			IResourceServiceProvider.Registry.INSTANCE.getExtensionToFactoryMap()

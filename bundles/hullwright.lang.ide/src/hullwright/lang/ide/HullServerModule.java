@@ -7,6 +7,7 @@ package hullwright.lang.ide;
 import com.google.inject.AbstractModule;
 import org.eclipse.xtext.ide.server.LanguageServerImpl;
 import org.eclipse.xtext.resource.IResourceServiceProvider;
+import org.eclipse.xtext.resource.XtextResourceSet;
 
 /**
  * What our server uses in place of Xtext's parts.
@@ -18,5 +19,7 @@ final class HullServerModule extends AbstractModule {
 		bind(LanguageServerImpl.class).to(HullLanguageServer.class);
 		// Xtext looks languages up with a ServiceLoader, which sees nothing across bundles.
 		bind(IResourceServiceProvider.Registry.class).toInstance(IResourceServiceProvider.Registry.INSTANCE);
+		// The language's own sets of files find the built-in catalogs.
+		bind(XtextResourceSet.class).toProvider(() -> EditorLanguage.injector().getInstance(XtextResourceSet.class));
 	}
 }
