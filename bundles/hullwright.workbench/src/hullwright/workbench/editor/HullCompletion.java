@@ -43,8 +43,8 @@ public final class HullCompletion implements IContentAssistProcessor {
 		}
 		try {
 			CompletionParams params = new CompletionParams(file.get(), position(document, offset));
-			Optional<Either<List<CompletionItem>, CompletionList>> answer = LanguageService
-					.await(service.ask(server -> server.getTextDocumentService().completion(params)), PATIENCE);
+			Optional<Either<List<CompletionItem>, CompletionList>> answer = service
+					.answer(server -> server.getTextDocumentService().completion(params), PATIENCE);
 			List<ICompletionProposal> proposals = new ArrayList<>();
 			for (CompletionItem item : answer.map(HullCompletion::items).orElse(List.of())) {
 				proposals.add(proposal(document, offset, item));

@@ -34,7 +34,7 @@ public final class HullHover implements ITextHover {
 		}
 		try {
 			HoverParams params = new HoverParams(file.get(), HullCompletion.position(viewer.getDocument(), region.getOffset()));
-			return LanguageService.await(service.ask(server -> server.getTextDocumentService().hover(params)), PATIENCE)
+			return service.answer(server -> server.getTextDocumentService().hover(params), PATIENCE)
 					.map(HullHover::text).filter(text -> !text.isBlank()).orElse(null);
 		} catch (BadLocationException e) {
 			// the text was changed meanwhile

@@ -51,8 +51,20 @@ final class FindingMarkers extends WorkspaceJob {
 
 	@Override
 	public IStatus runInWorkspace(IProgressMonitor monitor) throws CoreException {
+		try {
+			write();
+		} catch (CoreException e) {
+			// deleted meanwhile, with its markers
+			if (resource.exists()) {
+				throw e;
+			}
+		}
+		return Status.OK_STATUS;
+	}
+
+	private void write() throws CoreException {
 		if (!resource.exists()) {
-			return Status.OK_STATUS;
+			return;
 		}
 		IDocument text = new Document(resource instanceof IFile file ? file.readString() : "");
 		List<Map<String, Object>> wanted = new ArrayList<>();
@@ -69,7 +81,6 @@ final class FindingMarkers extends WorkspaceJob {
 				resource.createMarker(TYPE, attributes);
 			}
 		}
-		return Status.OK_STATUS;
 	}
 
 	private static Map<String, Object> attributes(IDocument text, Diagnostic diagnostic) {

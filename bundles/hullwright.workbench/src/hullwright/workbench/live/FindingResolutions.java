@@ -44,7 +44,7 @@ public final class FindingResolutions implements IMarkerResolutionGenerator2 {
 		}
 		List<IMarkerResolution> resolutions = new ArrayList<>();
 		IRunnableWithProgress work = monitor -> LanguageService
-				.await(LanguageService.get().fixes(file.get(), diagnostic.get()), PATIENCE)
+				.peek(LanguageService.get().fixes(file.get(), diagnostic.get()), PATIENCE)
 				.ifPresent(fixes -> fixes.forEach(fix -> resolutions.add(new Resolution(fix))));
 		try {
 			// keeps the window alive while the fixes are tried

@@ -70,7 +70,8 @@ final class Findings implements LanguageClient {
 	}
 
 	private void show(OpenDocument open, Integer version, List<Diagnostic> diagnostics) {
-		if ((version == null || version == open.version())
+		boolean closed = open.document() == null;
+		if (!closed && (version == null || version == open.version())
 				&& open.buffer().getAnnotationModel() instanceof FindingAnnotationModel model) {
 			model.show(service, open.path(), open.document(), diagnostics);
 		}

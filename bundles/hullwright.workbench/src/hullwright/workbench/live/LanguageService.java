@@ -24,6 +24,7 @@ import java.util.function.Function;
 import org.eclipse.core.resources.IProject;
 import org.eclipse.core.resources.ResourcesPlugin;
 import org.eclipse.core.runtime.ILog;
+import org.eclipse.core.runtime.OperationCanceledException;
 import org.eclipse.jface.text.IDocument;
 import org.eclipse.lsp4j.ClientCapabilities;
 import org.eclipse.lsp4j.CodeAction;
@@ -140,25 +141,42 @@ public final class LanguageService {
 	}
 
 	/**
-	 * Waits for an answer, but no longer than given. Not to be called by the UI thread.
+	 * Asks and waits, but no longer than given. A question that a change overtakes is asked again. Not to be called by the UI
+	 * thread.
 	 *
-	 * @return the answer, or nothing when it is late, was overtaken by a change, or the server failed (which is logged)
+	 * @return the answer, or nothing when it is late or the server failed (which is logged)
 	 */
-	public static <T> Optional<T> await(CompletableFuture<T> answer, Duration patience) {
-		try {
-			return Optional.ofNullable(answer.get(patience.toMillis(), TimeUnit.MILLISECONDS));
-		} catch (TimeoutException | CancellationException e) {
-			answer.cancel(true);
-			return Optional.empty();
-		} catch (InterruptedException e) {
-			Thread.currentThread().interrupt();
-			return Optional.empty();
-		} catch (ExecutionException e) {
-			if (!(e.getCause() instanceof CancellationException)) {
-				LOG.error("The language service could not answer.", e.getCause());
+	public <T> Optional<T> answer(Function<LanguageServer, CompletableFuture<T>> question, Duration patience) {
+		long end = System.nanoTime() + patience.toNanos();
+		while (System.nanoTime() < end) {
+			CompletableFuture<T> asked = ask(question);
+			try {
+				return Optional.ofNullable(asked.get(Math.max(1, end - System.nanoTime()), TimeUnit.NANOSECONDS));
+			} catch (CancellationException e) {
+				// overtaken
+			} catch (ExecutionException e) {
+				if (!isCancellation(e)) {
+					LOG.error("The language service could not answer.", e.getCause());
+					return Optional.empty();
+				}
+			} catch (TimeoutException e) {
+				asked.cancel(true);
+			} catch (InterruptedException e) {
+				asked.cancel(true);
+				Thread.currentThread().interrupt();
+				return Optional.empty();
 			}
-			return Optional.empty();
 		}
+		return Optional.empty();
+	}
+
+	private static boolean isCancellation(Throwable failure) {
+		for (Throwable cause = failure; cause != null; cause = cause.getCause()) {
+			if (cause instanceof CancellationException || cause instanceof OperationCanceledException) {
+				return true;
+			}
+		}
+		return false;
 	}
 
 	/**
@@ -167,7 +185,14 @@ public final class LanguageService {
 	 * @return the answer, or nothing as long as there is none
 	 */
 	public static <T> Optional<T> peek(CompletableFuture<T> answer, Duration patience) {
-		return await(answer.copy(), patience);
+		try {
+			return Optional.ofNullable(answer.get(patience.toMillis(), TimeUnit.MILLISECONDS));
+		} catch (TimeoutException | CancellationException | ExecutionException e) {
+			return Optional.empty();
+		} catch (InterruptedException e) {
+			Thread.currentThread().interrupt();
+			return Optional.empty();
+		}
 	}
 
 	/** The words of the language, once it is loaded. */
@@ -180,13 +205,16 @@ public final class LanguageService {
 		return documents.of(document).map(open -> new TextDocumentIdentifier(open.uri()));
 	}
 
-	/** Ways to mend one finding, worked out in the background. */
+	/** Ways to mend one finding, worked out in the background. What cannot be worked out is logged and is no way. */
 	public CompletableFuture<List<CodeAction>> fixes(Path file, Diagnostic diagnostic) {
 		CodeActionParams params = new CodeActionParams(new TextDocumentIdentifier(FileUris.uri(file)), diagnostic.getRange(),
 				new CodeActionContext(List.of(diagnostic)));
-		return ask(language -> language.getTextDocumentService().codeAction(params)).thenApply(actions -> actions == null
-				? List.of()
-				: actions.stream().filter(Either::isRight).map(Either::getRight).toList());
+		return ask(language -> language.getTextDocumentService().codeAction(params)).handle((actions, failure) -> {
+			if (failure != null) {
+				LOG.error("The fixes of a finding could not be worked out.", failure);
+			}
+			return actions == null ? List.of() : actions.stream().filter(Either::isRight).map(Either::getRight).toList();
+		});
 	}
 
 	Findings findings() {

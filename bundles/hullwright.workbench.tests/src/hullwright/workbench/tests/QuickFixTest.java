@@ -1,0 +1,120 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.workbench.tests;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.eclipse.core.resources.IFile;
+import org.eclipse.core.resources.IMarker;
+import org.eclipse.core.resources.IProject;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.ui.IMarkerResolution;
+import org.eclipse.ui.IWorkbenchCommandConstants;
+import org.eclipse.ui.PlatformUI;
+import org.eclipse.ui.handlers.IHandlerService;
+import org.eclipse.ui.ide.IDE;
+import org.eclipse.ui.texteditor.ITextEditorActionDefinitionIds;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Mending a finding, from the text by the command behind Ctrl+1, and from the Problems view.
+ */
+class QuickFixTest {
+
+	private static final String WITHOUT = SmallBoat.TEXT.replace(SmallBoat.TERMINATOR, "");
+	private static final String TITLE = "Add terminator endMale at the end of the backbone";
+
+	@Test
+	void theCommandAddsTheMissingTerminatorAsOneStep() throws Exception {
+		try (Bench bench = Bench.open("fix-in-text", Map.of("yard.hull", Bench.PROFILE, "dinghy.hull", WITHOUT), "dinghy.hull")) {
+			Window.until("the open end is marked", bench::annotations, found -> found.size() == 1);
+			bench.caretAt("tee block");
+
+			Table choices = Window.until("the fix is offered", () -> {
+				run(ITextEditorActionDefinitionIds.QUICK_ASSIST);
+				return proposals().orElse(null);
+			}, table -> table != null && Window.<Boolean>ui(() -> titles(table).contains(TITLE)));
+			Window.ui(() -> {
+				choices.setSelection(titles(choices).indexOf(TITLE));
+				choices.notifyListeners(SWT.Selection, new Event());
+				choices.notifyListeners(SWT.DefaultSelection, new Event());
+				return null;
+			});
+
+			Window.until("nothing is marked any more", bench::annotations, List::isEmpty);
+			List<String> lines = bench.document().get().lines().map(String::strip).toList();
+			int tee = lines.indexOf("tee block : block4 at helm");
+			assertTrue(lines.get(tee + 1).startsWith("terminator "), "the line after the last tee: " + lines.get(tee + 1));
+			assertTrue(lines.get(tee + 1).contains(": endMale"), "the line after the last tee: " + lines.get(tee + 1));
+
+			run(IWorkbenchCommandConstants.EDIT_UNDO);
+			assertEquals(WITHOUT, Window.ui(() -> bench.document().get()), "one step takes the fix back");
+			Window.until("the open end is marked again", bench::annotations, found -> found.size() == 1);
+		}
+	}
+
+	@Test
+	void theProblemsViewMendsAFileThatNoEditorShows() throws Exception {
+		IProject project = Bench.create("fix-in-list", Map.of("yard.hull", Bench.PROFILE, "dinghy.hull", WITHOUT));
+		try {
+			Window.until("the open end is listed", () -> Bench.markers(project), found -> found.size() == 1);
+			IFile file = project.getFile("dinghy.hull");
+			IMarker marker = file.findMarkers("hullwright.workbench.finding", true, 0)[0];
+			IMarkerResolution fix = Window.until("the fix is offered",
+					() -> Arrays.stream(IDE.getMarkerHelpRegistry().getResolutions(marker)).filter(each -> TITLE.equals(each.getLabel()))
+							.findAny().orElse(null),
+					found -> found != null);
+			Window.ui(() -> {
+				fix.run(marker);
+				return null;
+			});
+			assertTrue(file.readString().contains(": endMale"), file.readString());
+			Window.until("nothing is listed any more", () -> Bench.markers(project), List::isEmpty);
+		} finally {
+			project.delete(true, true, null);
+		}
+	}
+
+	private static void run(String command) {
+		Window.ui(() -> PlatformUI.getWorkbench().getService(IHandlerService.class).executeCommand(command, null));
+	}
+
+	/** The list of choices, if one is on the screen. To be called in the UI thread. */
+	private static Optional<Table> proposals() {
+		Shell main = PlatformUI.getWorkbench().getWorkbenchWindows()[0].getShell();
+		return Arrays.stream(Display.getCurrent().getShells()).filter(shell -> shell != main && shell.isVisible())
+				.map(QuickFixTest::tableIn).flatMap(Optional::stream).findFirst();
+	}
+
+	private static Optional<Table> tableIn(Composite parent) {
+		for (Control child : parent.getChildren()) {
+			if (child instanceof Table table) {
+				return Optional.of(table);
+			}
+			if (child instanceof Composite composite) {
+				Optional<Table> found = tableIn(composite);
+				if (found.isPresent()) {
+					return found;
+				}
+			}
+		}
+		return Optional.empty();
+	}
+
+	private static List<String> titles(Table table) {
+		return Arrays.stream(table.getItems()).map(item -> item.getText()).toList();
+	}
+}
