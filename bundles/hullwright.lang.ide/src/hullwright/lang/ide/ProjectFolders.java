@@ -6,14 +6,8 @@ package hullwright.lang.ide;
 
 import hullwright.check.ProjectFolder;
 import java.io.IOException;
-import java.nio.file.FileVisitResult;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.SimpleFileVisitor;
-import java.nio.file.attribute.BasicFileAttributes;
-import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -42,41 +36,8 @@ final class ProjectFolders {
 		return given.stream().filter(parent::startsWith).max(Comparator.comparingInt(Path::getNameCount)).orElse(parent);
 	}
 
-	/** Every project folder with .hull files below a given folder. */
+	/** Every project in or below a given folder. */
 	Set<Path> below(Path folder) throws IOException {
-		Set<Path> projects = new TreeSet<>();
-		for (Path holder : foldersWithSpecs(folder)) {
-			projects.add(ProjectFolder.of(holder, givenFolderOf(holder)));
-		}
-		return projects;
-	}
-
-	private static List<Path> foldersWithSpecs(Path top) throws IOException {
-		List<Path> found = new ArrayList<>();
-		Files.walkFileTree(top, new SimpleFileVisitor<>() {
-			@Override
-			public FileVisitResult preVisitDirectory(Path folder, BasicFileAttributes attributes) {
-				boolean hidden = !folder.equals(top) && folder.getFileName().toString().startsWith(".");
-				return hidden ? FileVisitResult.SKIP_SUBTREE : FileVisitResult.CONTINUE;
-			}
-
-			@Override
-			public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
-				boolean spec = file.getFileName().toString().endsWith("." + EditorLanguage.FILE_EXTENSION);
-				if (spec && (found.isEmpty() || !found.get(found.size() - 1).equals(file.getParent()))) {
-					found.add(file.getParent());
-				}
-				return FileVisitResult.CONTINUE;
-			}
-
-			@Override
-			public FileVisitResult visitFileFailed(Path file, IOException failure) throws IOException {
-				if (file.equals(top)) {
-					throw failure;
-				}
-				return FileVisitResult.CONTINUE;
-			}
-		});
-		return found;
+		return new TreeSet<>(ProjectFolder.within(folder));
 	}
 }
