@@ -165,4 +165,48 @@ class ProblemMessagesTest {
 		MarkedText.of("catalog C { tee t { backbone f male «f» female } family f { } }")
 				.assertProblems("expected ',', found 'f'");
 	}
+
+	/** The import is the cause; the twenty parts that it would have brought are not told as well. */
+	@Test
+	void whatAFailedImportWouldHaveBroughtIsNotToldAsWell() {
+		MarkedText.of("""
+				import «"standrd:parts"»
+				series S {
+					places { helm }
+					network n {
+						backbone of light { terminator a : endMale tee dash : block4 at «roof» }
+						drop dash.1 via 2 m of light to wind : windSensor
+					}
+				}
+				""").assertProblems(
+				"there is no file 'standrd:parts' to import in this project; built-in catalogs are written 'standard:parts'",
+				"no place 'roof'");
+	}
+
+	@Test
+	void aTextThatIsNotClosed() {
+		List<Issue> problems = HullTexts.problems(new HullTexts().read("catalog C \"Parts {\n}\n"));
+		assertEquals("1: the text in quotes is not closed in its line", HullTexts.describe(problems).get(0));
+	}
+
+	@Test
+	void anImportWithoutQuotes() {
+		MarkedText.of("""
+				import «standard»:parts
+				series S { network n { backbone of light { tee dash : block4 } } }
+				""").assertProblems("expected a text in quotes, found 'standard'");
+	}
+
+	/** Blocks do not nest, and the word that shows it is no name that went wrong. */
+	@Test
+	void aWordThatBeginsTheNextItemIsNotTakenForAName() {
+		MarkedText.of("""
+				series S {
+					options { a b }
+					network n { backbone { when a { «when» b { } } } }
+				«}»
+				""").assertProblems(
+				"expected '}', found 'when'",
+				"expected the end of the file or another catalog, series or profile, found '}'");
+	}
 }

@@ -13,6 +13,9 @@ import java.util.List;
 import java.util.Set;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.xtext.EcoreUtil2;
+import org.eclipse.xtext.nodemodel.ICompositeNode;
+import org.eclipse.xtext.nodemodel.INode;
+import org.eclipse.xtext.nodemodel.util.NodeModelUtils;
 
 /**
  * The catalogs whose parts a place in a text may name: those of its own file and of the files it imports. Imports are not
@@ -43,5 +46,31 @@ public class VisibleCatalogs {
 				.filter(catalog -> catalog.getParts().stream().anyMatch(part -> name.equals(part.getName()))
 						|| catalog.getFamilies().stream().anyMatch(family -> name.equals(family.getName())))
 				.toList();
+	}
+
+	/** Whether the file of an element imports something that cannot be read or understood, so that names may be missing. */
+	public boolean someImportFailed(EObject element) {
+		SpecFile file = EcoreUtil2.getContainerOfType(element, SpecFile.class);
+		return file != null && (Imports.of(file).size() < file.getImports().size() || isHeadNotUnderstood(file));
+	}
+
+	/** An import that is not understood leaves no trace in the spec, only an error before the first declaration. */
+	private static boolean isHeadNotUnderstood(SpecFile file) {
+		ICompositeNode whole = NodeModelUtils.findActualNodeFor(file);
+		if (whole == null || file.getDeclarations().isEmpty()) {
+			return false;
+		}
+		INode first = NodeModelUtils.findActualNodeFor(file.getDeclarations().get(0));
+		for (INode part : whole.getChildren()) {
+			if (first == null || part.getOffset() >= first.getOffset()) {
+				return false;
+			}
+			for (INode node : part.getAsTreeIterable()) {
+				if (node.getSyntaxErrorMessage() != null) {
+					return true;
+				}
+			}
+		}
+		return false;
 	}
 }

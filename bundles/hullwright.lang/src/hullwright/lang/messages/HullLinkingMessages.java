@@ -46,6 +46,10 @@ public class HullLinkingMessages extends LinkingDiagnosticMessageProvider {
 			return problem("'" + name + "' is in more than one catalog; write " + choices, Optional.empty());
 		}
 		EClass wanted = ReferencedKind.of(from, reference);
+		if (homes.isEmpty() && isCatalogEntry(wanted) && catalogs.someImportFailed(from)) {
+			// the name may well stand there; the import is told, and one cause is told once
+			return null;
+		}
 		if (homes.size() == 1 && isCatalogEntry(wanted)) {
 			return problem("'" + name + "' is " + SpecWords.oneOf(kindOf(homes.get(0), name)) + ", but " + SpecWords.oneOf(wanted)
 					+ " is expected here", Optional.empty());

@@ -7,10 +7,12 @@ package hullwright.lang.messages;
 import hullwright.lang.LanguageProblem;
 import hullwright.quantity.QuantityFormatException;
 import hullwright.quantity.QuantityFormatException.Reason;
+import hullwright.spec.Series;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import com.google.inject.Inject;
+import org.eclipse.emf.ecore.EObject;
 import org.eclipse.xtext.GrammarUtil;
 import org.eclipse.xtext.IGrammarAccess;
 import org.eclipse.xtext.nodemodel.SyntaxErrorMessage;
@@ -22,6 +24,7 @@ import org.eclipse.xtext.parser.antlr.SyntaxErrorMessageProvider;
 public class HullSyntaxMessages extends SyntaxErrorMessageProvider {
 
 	private static final Pattern MISMATCHED = Pattern.compile("(?:mismatched|extraneous) input '?(.*?)'? expecting '?(.*?)'?");
+	private static final Pattern OPEN_TEXT = Pattern.compile("mismatched character '.*' expecting '\"'", Pattern.DOTALL);
 	private static final Pattern MISSING = Pattern.compile("missing '?(.*?)'? at '?(.*?)'?");
 	private static final Pattern NO_ALTERNATIVE = Pattern.compile("no viable alternative at (?:input|character) '?(.*?)'?", Pattern.DOTALL);
 	private static final Pattern EARLY_EXIT = Pattern.compile("required \\(\\.\\.\\.\\)\\+ loop did not match anything at input '?(.*?)'?");
@@ -44,17 +47,20 @@ public class HullSyntaxMessages extends SyntaxErrorMessageProvider {
 
 	@Override
 	public SyntaxErrorMessage getSyntaxErrorMessage(IParserErrorContext context) {
-		return new SyntaxErrorMessage(inPlainWords(context.getDefaultMessage()), LanguageProblem.NOT_UNDERSTOOD);
+		return new SyntaxErrorMessage(inPlainWords(context.getDefaultMessage(), context.getCurrentContext()), LanguageProblem.NOT_UNDERSTOOD);
 	}
 
-	private String inPlainWords(String message) {
+	private String inPlainWords(String message, EObject context) {
+		if (OPEN_TEXT.matcher(message).matches()) {
+			return "the text in quotes is not closed in its line";
+		}
 		Matcher mismatched = MISMATCHED.matcher(message);
 		if (mismatched.matches()) {
-			return expectedFound(mismatched.group(2), mismatched.group(1));
+			return expectedFound(mismatched.group(2), mismatched.group(1), context);
 		}
 		Matcher missing = MISSING.matcher(message);
 		if (missing.matches()) {
-			return expectedFound(missing.group(1), missing.group(2));
+			return expectedFound(missing.group(1), missing.group(2), context);
 		}
 		Matcher noAlternative = NO_ALTERNATIVE.matcher(message);
 		if (noAlternative.matches()) {
@@ -64,9 +70,11 @@ public class HullSyntaxMessages extends SyntaxErrorMessageProvider {
 		return earlyExit.matches() ? notUnderstood(earlyExit.group(1)) : message;
 	}
 
-	private String expectedFound(String expected, String found) {
+	private String expectedFound(String expected, String found, EObject context) {
+		// a series lists options and places by their names alone: a word that ends the list was meant as one of them
+		boolean nameExpected = expected.equals("RULE_ID") || expected.equals("}") && context instanceof Series;
 		return "expected " + tokenName(expected) + ", found " + foundName(found)
-				+ (expected.equals("RULE_ID") || expected.equals("}") ? reservedWordHint(found) : "");
+				+ (nameExpected ? reservedWordHint(found) : "");
 	}
 
 	private String notUnderstood(String found) {
