@@ -14,9 +14,11 @@ import hullwright.rules.report.CheckReport;
 import hullwright.rules.report.SeriesCoverage;
 import hullwright.testkit.Expectation;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -44,8 +46,10 @@ class ExamplesTest {
 	void theRealSeriesIsReal() throws IOException {
 		SeriesCoverage coverage = check("harbour-pilot").series().get(0);
 		assertTrue(coverage.devices() >= 25, coverage + "");
-		assertTrue(coverage.combinations() >= 8 && coverage.allCombinations(), coverage + "");
-		assertTrue(coverage.hulls() >= 3 && coverage.allHulls(), coverage + "");
+		// by hand, for one or two engines: plain, low bridges, flying bridge, each without and with autopilot, and the upper head
+		assertEquals(2 * (3 + 3 + 1), coverage.combinations());
+		assertEquals(4, coverage.hulls());
+		assertTrue(coverage.allCombinations() && coverage.allHulls(), coverage + "");
 	}
 
 	@Test
@@ -55,5 +59,17 @@ class ExamplesTest {
 				"error cabling/terminator-missing: no terminator at the end of the backbone, beyond keel: 1 fitted, 2 needed [when towedSled]",
 				"error cabling/drop-too-long: the drop to air is 6.8 m long; the limit is 6 m"),
 				check("faulty").findings().stream().map(Expectation::of).map(Expectation::text).toList());
+	}
+
+	@Test
+	void eachFaultIsFoundWhereItsCommentStands() throws IOException {
+		List<String> lines = Files.readAllLines(EXAMPLES.resolve("faulty/survey-launch.hull"));
+		List<Integer> below = IntStream.range(0, lines.size()).filter(line -> lines.get(line).contains("// MISTAKE ")).mapToObj(line -> line + 2).toList();
+		List<Integer> found = check("faulty").findings().stream().map(reported -> reported.finding().origin().line()).toList();
+		assertEquals(List.of(3, 3), List.of(below.size(), found.size()));
+		assertEquals(below.get(0), found.get(0), "the backbone");
+		assertEquals("tee keel", lines.get(found.get(1) - 1).strip().substring(0, 8), "the last part before the open end");
+		assertTrue(found.get(1) > below.get(1) && found.get(1) < below.get(2), "the open end");
+		assertEquals(below.get(2), found.get(2), "the drop");
 	}
 }
