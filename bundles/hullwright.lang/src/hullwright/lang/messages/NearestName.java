@@ -13,13 +13,17 @@ import java.util.stream.Stream;
  */
 public final class NearestName {
 
+	/** No boat has so many names in one place; a text made to keep the checker busy may. */
+	private static final int MOST_CANDIDATES = 1000;
+
 	private NearestName() {
 	}
 
 	/** The candidate with the fewest typing slips between it and the typed name, if there are few enough to be one. */
 	public static Optional<String> to(String typed, Stream<String> candidates) {
 		int tolerated = Math.max(1, typed.length() / 3);
-		return candidates.distinct()
+		return candidates.limit(MOST_CANDIDATES).distinct()
+				.filter(name -> Math.abs(name.length() - typed.length()) <= tolerated)
 				.map(name -> new Candidate(name, slips(typed, name)))
 				.filter(candidate -> candidate.slips <= tolerated)
 				.min(Comparator.comparingInt(Candidate::slips).thenComparing(Candidate::name))
