@@ -4,6 +4,7 @@
  */
 package hullwright.workbench;
 
+import hullwright.workbench.live.FindingsView;
 import org.eclipse.ui.IFolderLayout;
 import org.eclipse.ui.IPageLayout;
 import org.eclipse.ui.IPerspectiveFactory;
@@ -25,13 +26,13 @@ public final class BoatPerspective implements IPerspectiveFactory {
 		String text = layout.getEditorArea();
 		layout.setEditorAreaVisible(true);
 		IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.72f, text);
-		below.addView(IPageLayout.ID_PROBLEM_VIEW);
+		below.addView(FindingsView.ID);
 		below.addPlaceholder(IPageLayout.ID_PROGRESS_VIEW);
 		layout.addView(ProjectExplorer.VIEW_ID, IPageLayout.LEFT, 0.20f, text);
 		layout.addView(IPageLayout.ID_OUTLINE, IPageLayout.RIGHT, 0.76f, text);
 
 		layout.addShowViewShortcut(ProjectExplorer.VIEW_ID);
-		layout.addShowViewShortcut(IPageLayout.ID_PROBLEM_VIEW);
+		layout.addShowViewShortcut(FindingsView.ID);
 		layout.addShowViewShortcut(IPageLayout.ID_OUTLINE);
 		layout.addShowViewShortcut(IPageLayout.ID_PROGRESS_VIEW);
 		layout.addNewWizardShortcut("org.eclipse.ui.wizards.new.project");

@@ -19,10 +19,13 @@ import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
 import org.eclipse.core.runtime.preferences.IEclipsePreferences;
 import org.eclipse.core.runtime.preferences.InstanceScope;
+import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.PartInitException;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.ide.IDE;
+import org.eclipse.ui.navigator.resources.ProjectExplorer;
+import org.eclipse.ui.part.ISetSelectionTarget;
 import org.eclipse.ui.statushandlers.StatusManager;
 import org.osgi.service.prefs.BackingStoreException;
 
@@ -98,6 +101,9 @@ final class FirstStart extends WorkspaceJob {
 		}
 		try {
 			IDE.openEditor(window.getActivePage(), file);
+			if (window.getActivePage().findView(ProjectExplorer.VIEW_ID) instanceof ISetSelectionTarget explorer) {
+				explorer.selectReveal(new StructuredSelection(file));
+			}
 		} catch (PartInitException e) {
 			StatusManager.getManager().handle(e.getStatus(), StatusManager.SHOW);
 		}

@@ -106,10 +106,9 @@ final class MainMenu extends ActionBarAdvisor {
 		menu.add(new GroupMarker(IWorkbenchActionConstants.FIND_EXT));
 		menu.add(new Separator());
 		menu.add(new GroupMarker(IWorkbenchActionConstants.ADD_EXT));
-		menu.add(command(ITextEditorActionDefinitionIds.QUICK_ASSIST, "&Mend the finding here"));
-		menu.add(command(ITextEditorActionDefinitionIds.CONTENT_ASSIST_PROPOSALS, "C&omplete the word"));
-		menu.add(command("org.eclipse.ui.navigate.next", "Ne&xt finding"));
-		menu.add(command("org.eclipse.ui.navigate.previous", "P&revious finding"));
+		menu.add(command(ITextEditorActionDefinitionIds.CONTENT_ASSIST_PROPOSALS));
+		menu.add(command("org.eclipse.ui.navigate.next"));
+		menu.add(command("org.eclipse.ui.navigate.previous"));
 		menu.add(new GroupMarker(IWorkbenchActionConstants.MB_ADDITIONS));
 		return menu;
 	}
@@ -128,8 +127,8 @@ final class MainMenu extends ActionBarAdvisor {
 
 	private MenuManager helpMenu() {
 		MenuManager menu = new MenuManager("&Help", IWorkbenchActionConstants.M_HELP);
-		menu.add(command("org.eclipse.ui.window.quickAccess", "&Find a command\u2026"));
-		menu.add(command("org.eclipse.ui.window.showKeyAssist", "&Keys"));
+		menu.add(command("org.eclipse.ui.window.quickAccess"));
+		menu.add(command("org.eclipse.ui.window.showKeyAssist"));
 		menu.add(new GroupMarker(IWorkbenchActionConstants.MB_ADDITIONS));
 		menu.add(new Separator());
 		menu.add(getAction(ActionFactory.ABOUT.getId()));
@@ -139,20 +138,18 @@ final class MainMenu extends ActionBarAdvisor {
 	@Override
 	protected void fillCoolBar(ICoolBarManager bar) {
 		ToolBarManager file = new ToolBarManager(SWT.FLAT | SWT.RIGHT);
-		file.add(command("org.eclipse.ui.newWizard", null));
-		file.add(command(IWorkbenchCommandConstants.FILE_SAVE, null));
-		file.add(command(IWorkbenchCommandConstants.FILE_SAVE_ALL, null));
+		file.add(command("org.eclipse.ui.newWizard"));
+		file.add(command(IWorkbenchCommandConstants.FILE_SAVE));
+		file.add(command(IWorkbenchCommandConstants.FILE_SAVE_ALL));
 		bar.add(new ToolBarContributionItem(file, IWorkbenchActionConstants.TOOLBAR_FILE));
 		ToolBarManager edit = new ToolBarManager(SWT.FLAT | SWT.RIGHT);
-		edit.add(command(IWorkbenchCommandConstants.EDIT_UNDO, null));
-		edit.add(command(IWorkbenchCommandConstants.EDIT_REDO, null));
+		edit.add(command(IWorkbenchCommandConstants.EDIT_UNDO));
+		edit.add(command(IWorkbenchCommandConstants.EDIT_REDO));
 		bar.add(new ToolBarContributionItem(edit, "edit"));
 		bar.add(new GroupMarker(IWorkbenchActionConstants.MB_ADDITIONS));
 	}
 
-	private IContributionItem command(String id, String label) {
-		CommandContributionItemParameter item = new CommandContributionItemParameter(window, null, id, CommandContributionItem.STYLE_PUSH);
-		item.label = label;
-		return new CommandContributionItem(item);
+	private IContributionItem command(String id) {
+		return new CommandContributionItem(new CommandContributionItemParameter(window, null, id, CommandContributionItem.STYLE_PUSH));
 	}
 }

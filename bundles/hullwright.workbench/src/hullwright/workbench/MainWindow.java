@@ -4,6 +4,7 @@
  */
 package hullwright.workbench;
 
+import java.util.List;
 import org.eclipse.core.resources.IResource;
 import org.eclipse.core.runtime.Adapters;
 import org.eclipse.swt.graphics.Point;
@@ -23,6 +24,10 @@ import org.eclipse.ui.application.WorkbenchWindowAdvisor;
 final class MainWindow extends WorkbenchWindowAdvisor {
 
 	private static final String PRODUCT = "Hullwright";
+
+	/** Menu entries and buttons of the platform that nobody misses who writes boats. */
+	private static final List<String> FOR_PROGRAMMERS = List.of("org.eclipse.ui.actionSet.keyBindings",
+			"org.eclipse.ui.edit.text.actionSet.convertLineDelimitersTo", "org.eclipse.ui.edit.text.actionSet.presentation");
 
 	MainWindow(IWorkbenchWindowConfigurer configurer) {
 		super(configurer);
@@ -64,6 +69,14 @@ final class MainWindow extends WorkbenchWindowAdvisor {
 				nameWindow();
 			}
 		});
+	}
+
+	@Override
+	public void postWindowOpen() {
+		IWorkbenchPage page = getWindowConfigurer().getWindow().getActivePage();
+		for (String set : FOR_PROGRAMMERS) {
+			page.hideActionSet(set);
+		}
 	}
 
 	private void nameWindow() {

@@ -5,6 +5,7 @@
 package hullwright.lang.ide;
 
 import org.eclipse.xtext.documentation.IEObjectDocumentationProvider;
+import org.eclipse.xtext.ide.editor.contentassist.IdeCrossrefProposalProvider;
 import org.eclipse.xtext.ide.server.symbol.DocumentSymbolMapper.DocumentSymbolDetailsProvider;
 import org.eclipse.xtext.ide.server.symbol.DocumentSymbolMapper.DocumentSymbolNameProvider;
 import org.eclipse.xtext.validation.IResourceValidator;
@@ -22,6 +23,11 @@ public class HullIdeModule extends AbstractHullIdeModule {
 	/** What stands beside a name in the outline. */
 	public Class<? extends DocumentSymbolDetailsProvider> bindDocumentSymbolDetailsProvider() {
 		return OutlineDetail.class;
+	}
+
+	/** Names to choose from, with their titles. */
+	public Class<? extends IdeCrossrefProposalProvider> bindIdeCrossrefProposalProvider() {
+		return PartProposals.class;
 	}
 
 	/** What hover shows of a declaration. */

@@ -132,7 +132,7 @@ final class Bench implements AutoCloseable {
 		return found;
 	}
 
-	/** What the Problems view lists for a file, as "rule: message", sorted. */
+	/** What the Findings view lists for a file, as "rule: message", sorted. */
 	static List<String> markers(IResource resource) throws CoreException {
 		IMarker[] markers = resource.findMarkers("hullwright.workbench.finding", true, IResource.DEPTH_INFINITE);
 		return Arrays.stream(markers)

@@ -6,6 +6,7 @@ package hullwright.workbench.tests;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import hullwright.workbench.live.FindingsView;
 import java.util.Arrays;
 import java.util.List;
 import org.eclipse.core.resources.IFile;
@@ -47,8 +48,8 @@ class FirstStartTest {
 	}
 
 	@Test
-	void projectsOutlineAndProblemsAreInView() {
+	void projectsOutlineAndFindingsAreInView() {
 		List<String> views = Window.ui(() -> Arrays.stream(Window.page().getViewReferences()).map(IViewReference::getId).toList());
-		assertTrue(views.containsAll(List.of(ProjectExplorer.VIEW_ID, IPageLayout.ID_OUTLINE, IPageLayout.ID_PROBLEM_VIEW)), views.toString());
+		assertTrue(views.containsAll(List.of(ProjectExplorer.VIEW_ID, IPageLayout.ID_OUTLINE, FindingsView.ID)), views.toString());
 	}
 }

@@ -32,7 +32,7 @@ class LiveFindingsTest {
 			bench.type(SmallBoat.TERMINATOR.strip() + "\n", "\n");
 			Window.until("the open end is marked", bench::annotations, List.of(MISSING)::equals);
 			assertTrue(Window.ui(() -> bench.editor().isDirty()), "nobody saved yet");
-			assertEquals(List.of(), Bench.markers(bench.file()), "the Problems view speaks of the saved text, which is good");
+			assertEquals(List.of(), Bench.markers(bench.file()), "the Findings view speaks of the saved text, which is good");
 
 			bench.save();
 			Window.until("the open end is listed", () -> Bench.markers(bench.file()), List.of(MISSING)::equals);

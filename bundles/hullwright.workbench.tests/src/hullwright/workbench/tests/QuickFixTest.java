@@ -30,7 +30,7 @@ import org.eclipse.ui.texteditor.ITextEditorActionDefinitionIds;
 import org.junit.jupiter.api.Test;
 
 /**
- * Mending a finding, from the text by the command behind Ctrl+1, and from the Problems view.
+ * Mending a finding, from the text by the command behind Ctrl+1, and from the Findings view.
  */
 class QuickFixTest {
 
@@ -67,7 +67,7 @@ class QuickFixTest {
 	}
 
 	@Test
-	void theProblemsViewMendsAFileThatNoEditorShows() throws Exception {
+	void theFindingsViewMendsAFileThatNoEditorShows() throws Exception {
 		IProject project = Bench.create("fix-in-list", Map.of("yard.hull", Bench.PROFILE, "dinghy.hull", WITHOUT));
 		try {
 			Window.until("the open end is listed", () -> Bench.markers(project), found -> found.size() == 1);

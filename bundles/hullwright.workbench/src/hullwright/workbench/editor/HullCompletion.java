@@ -20,6 +20,7 @@ import org.eclipse.jface.text.contentassist.IContextInformationValidator;
 import org.eclipse.lsp4j.CompletionItem;
 import org.eclipse.lsp4j.CompletionList;
 import org.eclipse.lsp4j.CompletionParams;
+import org.eclipse.lsp4j.MarkupContent;
 import org.eclipse.lsp4j.Position;
 import org.eclipse.lsp4j.Range;
 import org.eclipse.lsp4j.TextDocumentIdentifier;
@@ -70,8 +71,13 @@ public final class HullCompletion implements IContentAssistProcessor {
 			end = offset(document, range.getEnd());
 			text = item.getTextEdit().getLeft().getNewText();
 		}
-		String label = item.getDetail() == null ? item.getLabel() : item.getLabel() + " \u2013 " + item.getDetail();
-		return new CompletionProposal(text, start, end - start, text.length(), null, label, null, item.getDetail());
+		boolean bare = item.getDetail() == null || item.getDetail().isBlank();
+		String label = bare ? item.getLabel() : item.getLabel() + " \u2013 " + item.getDetail();
+		return new CompletionProposal(text, start, end - start, text.length(), null, label, null, explanation(item));
+	}
+
+	private static String explanation(CompletionItem item) {
+		return item.getDocumentation() == null ? null : item.getDocumentation().map(text -> text, MarkupContent::getValue);
 	}
 
 	static Position position(IDocument document, int offset) throws BadLocationException {

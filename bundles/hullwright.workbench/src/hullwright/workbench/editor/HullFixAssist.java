@@ -100,12 +100,22 @@ public final class HullFixAssist implements IQuickAssistProcessor {
 		return false;
 	}
 
-	private record FixProposal(CodeAction fix, String finding) implements ICompletionProposal {
+	private static final class FixProposal implements ICompletionProposal {
+
+		private final CodeAction fix;
+		private final String finding;
+		private final FixEdit edit;
+
+		FixProposal(CodeAction fix, String finding) {
+			this.fix = fix;
+			this.finding = finding;
+			this.edit = new FixEdit(fix);
+		}
 
 		@Override
 		public void apply(IDocument document) {
 			try {
-				new FixEdit(fix).make();
+				edit.make();
 			} catch (CoreException e) {
 				StatusManager.getManager().handle(e.getStatus(), StatusManager.SHOW);
 			}
@@ -123,7 +133,7 @@ public final class HullFixAssist implements IQuickAssistProcessor {
 
 		@Override
 		public Point getSelection(IDocument document) {
-			return null;
+			return edit.placeIn(document).map(place -> new Point(place.getOffset() + place.getLength(), 0)).orElse(null);
 		}
 
 		@Override

@@ -12,6 +12,7 @@ import org.eclipse.jface.text.BadLocationException;
 import org.eclipse.jface.text.DocumentEvent;
 import org.eclipse.jface.text.IDocument;
 import org.eclipse.jface.text.IDocumentListener;
+import org.eclipse.jface.viewers.IElementComparer;
 import org.eclipse.jface.viewers.ITreeContentProvider;
 import org.eclipse.jface.viewers.LabelProvider;
 import org.eclipse.jface.viewers.SelectionChangedEvent;
@@ -56,6 +57,7 @@ final class HullOutline extends ContentOutlinePage {
 		super.createControl(parent);
 		TreeViewer tree = getTreeViewer();
 		tree.setUseHashlookup(true);
+		tree.setComparer(new ByName());
 		tree.setContentProvider(new Symbols());
 		tree.setLabelProvider(new LabelProvider() {
 			@Override
@@ -133,6 +135,24 @@ final class HullOutline extends ContentOutlinePage {
 			editor.selectAndReveal(start, end - start);
 		} catch (BadLocationException e) {
 			// the text has changed since; the outline follows in a moment
+		}
+	}
+
+	/** What is called the same is the same, wherever it has moved in the text; so the tree stays open as it was. */
+	private static final class ByName implements IElementComparer {
+
+		@Override
+		public boolean equals(Object one, Object other) {
+			return key(one).equals(key(other));
+		}
+
+		@Override
+		public int hashCode(Object element) {
+			return key(element).hashCode();
+		}
+
+		private static Object key(Object element) {
+			return element instanceof DocumentSymbol symbol ? symbol.getName() + '/' + symbol.getDetail() : element;
 		}
 	}
 

@@ -5,6 +5,7 @@
 package hullwright.workbench.live;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -26,7 +27,7 @@ import org.eclipse.lsp4j.DiagnosticSeverity;
 import org.eclipse.lsp4j.Position;
 
 /**
- * Writes the findings of one saved file as markers, for the Problems view. What is unchanged stays, so that nothing flickers.
+ * Writes the findings of one saved file as markers, for the Findings view. What is unchanged stays, so that nothing flickers.
  */
 final class FindingMarkers extends WorkspaceJob {
 
@@ -83,19 +84,21 @@ final class FindingMarkers extends WorkspaceJob {
 		}
 	}
 
-	private static Map<String, Object> attributes(IDocument text, Diagnostic diagnostic) {
-		Position start = diagnostic.getRange().getStart();
-		int from = offset(text, start);
-		int to = Math.max(from, offset(text, diagnostic.getRange().getEnd()));
-		return Map.of(
-				IMarker.MESSAGE, message(diagnostic),
-				IMarker.SEVERITY, severity(diagnostic),
-				IMarker.LINE_NUMBER, start.getLine() + 1,
-				COLUMN, start.getCharacter() + 1,
-				IMarker.CHAR_START, from,
-				IMarker.CHAR_END, to,
-				IMarker.SOURCE_ID, String.valueOf(diagnostic.getSource()),
-				RULE, rule(diagnostic));
+	private Map<String, Object> attributes(IDocument text, Diagnostic diagnostic) {
+		Map<String, Object> attributes = new HashMap<>();
+		attributes.put(IMarker.MESSAGE, message(diagnostic));
+		attributes.put(IMarker.SEVERITY, severity(diagnostic));
+		attributes.put(IMarker.SOURCE_ID, String.valueOf(diagnostic.getSource()));
+		attributes.put(RULE, rule(diagnostic));
+		if (resource.getType() == IResource.FILE) {
+			Position start = diagnostic.getRange().getStart();
+			int from = offset(text, start);
+			attributes.put(IMarker.LINE_NUMBER, start.getLine() + 1);
+			attributes.put(COLUMN, start.getCharacter() + 1);
+			attributes.put(IMarker.CHAR_START, from);
+			attributes.put(IMarker.CHAR_END, Math.max(from, offset(text, diagnostic.getRange().getEnd())));
+		}
+		return attributes;
 	}
 
 	/** Whether a marker was written for a finding that says the same of the same place. */
@@ -103,8 +106,8 @@ final class FindingMarkers extends WorkspaceJob {
 		Position start = diagnostic.getRange().getStart();
 		return rule(diagnostic).equals(marker.getAttribute(RULE, ""))
 				&& message(diagnostic).equals(marker.getAttribute(IMarker.MESSAGE, ""))
-				&& marker.getAttribute(IMarker.LINE_NUMBER, 0) == start.getLine() + 1
-				&& marker.getAttribute(COLUMN, 0) == start.getCharacter() + 1;
+				&& marker.getAttribute(IMarker.LINE_NUMBER, 1) == start.getLine() + 1
+				&& marker.getAttribute(COLUMN, 1) == start.getCharacter() + 1;
 	}
 
 	static String message(Diagnostic diagnostic) {

@@ -23,7 +23,7 @@ import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.statushandlers.StatusManager;
 
 /**
- * Ways to mend a finding, for the Problems view.
+ * Ways to mend a finding, for the Findings view.
  */
 public final class FindingResolutions implements IMarkerResolutionGenerator2 {
 

@@ -11,7 +11,6 @@ import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentHashMap;
 import org.eclipse.core.resources.IMarker;
-import org.eclipse.core.resources.IResource;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
@@ -27,7 +26,7 @@ import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.statushandlers.StatusManager;
 
 /**
- * Receives what the server finds. An open editor shows it at once; the Problems view shows it for the text that is saved.
+ * Receives what the server finds. An open editor shows it at once; the Findings view shows it for the text that is saved.
  */
 final class Findings implements LanguageClient {
 
@@ -63,9 +62,9 @@ final class Findings implements LanguageClient {
 		latest.put(path, diagnostics);
 		Optional<OpenDocument> document = documents.at(path);
 		document.ifPresent(open -> onUiThread(() -> show(open, params.getVersion(), diagnostics)));
-		if (document.isEmpty() || !document.get().buffer().isDirty()) {
-			Optional<IResource> resource = FileUris.resource(path);
-			resource.ifPresent(file -> new FindingMarkers(file, diagnostics).schedule());
+		// below a folder any file may be the one whose unsaved text this is about; it is told again when that is saved
+		if (!documents.anyUnsavedIn(path)) {
+			FileUris.resource(path).ifPresent(resource -> new FindingMarkers(resource, diagnostics).schedule());
 		}
 	}
 

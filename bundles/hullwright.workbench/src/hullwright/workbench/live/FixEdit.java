@@ -6,6 +6,7 @@ package hullwright.workbench.live;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,6 +21,8 @@ import org.eclipse.core.runtime.IPath;
 import org.eclipse.core.runtime.Status;
 import org.eclipse.jface.text.BadLocationException;
 import org.eclipse.jface.text.IDocument;
+import org.eclipse.jface.text.IRegion;
+import org.eclipse.jface.text.Region;
 import org.eclipse.lsp4j.CodeAction;
 import org.eclipse.lsp4j.ResourceOperation;
 import org.eclipse.lsp4j.SnippetTextEdit;
@@ -28,6 +31,7 @@ import org.eclipse.lsp4j.jsonrpc.messages.Either;
 import org.eclipse.text.edits.MalformedTreeException;
 import org.eclipse.text.edits.MultiTextEdit;
 import org.eclipse.text.edits.ReplaceEdit;
+import org.eclipse.text.edits.TextEdit;
 import org.eclipse.text.undo.DocumentUndoManagerRegistry;
 import org.eclipse.text.undo.IDocumentUndoManager;
 
@@ -38,6 +42,7 @@ public final class FixEdit {
 
 	private final CodeAction fix;
 	private final OpenDocuments documents;
+	private final Map<IDocument, IRegion> written = new HashMap<>();
 
 	/** The edit of a fix which the server offered. */
 	public FixEdit(CodeAction fix) {
@@ -78,6 +83,11 @@ public final class FixEdit {
 		}
 	}
 
+	/** Where the first change of a document is, after {@link #make}. */
+	public Optional<IRegion> placeIn(IDocument document) {
+		return Optional.ofNullable(written.get(document));
+	}
+
 	private IPath location(TextDocumentEdit edit) throws CoreException {
 		Path path = FileUris.path(edit.getTextDocument().getUri())
 				.orElseThrow(() -> refusal("The file " + edit.getTextDocument().getUri() + " is not on this machine."));
@@ -102,13 +112,15 @@ public final class FixEdit {
 		return whole;
 	}
 
-	private static void apply(IDocument document, MultiTextEdit edit) throws CoreException {
+	private void apply(IDocument document, MultiTextEdit edit) throws CoreException {
 		IDocumentUndoManager undo = DocumentUndoManagerRegistry.getDocumentUndoManager(document);
 		if (undo != null) {
 			undo.beginCompoundChange();
 		}
 		try {
 			edit.apply(document);
+			TextEdit first = edit.getChildren()[0];
+			written.put(document, new Region(first.getOffset(), first.getLength()));
 		} catch (MalformedTreeException | BadLocationException e) {
 			throw new CoreException(Status.error("The change does not fit the text any more. Nothing was changed in this file.", e));
 		} finally {

@@ -44,6 +44,11 @@ final class OpenDocuments implements IFileBufferListener {
 		return Optional.ofNullable(open.get(path));
 	}
 
+	/** Whether the file at this place, or one in the folder at this place, has changes that are not saved. */
+	boolean anyUnsavedIn(Path place) {
+		return open.values().stream().anyMatch(document -> document.path().startsWith(place) && document.buffer().isDirty());
+	}
+
 	Optional<OpenDocument> of(IDocument document) {
 		return open.values().stream().filter(candidate -> candidate.document() == document).findAny();
 	}
