@@ -9,20 +9,15 @@ import hullwright.workbench.live.FixEdit;
 import hullwright.workbench.live.LanguageService;
 import java.time.Duration;
 import java.util.ArrayList;
-import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import org.eclipse.core.runtime.CoreException;
-import org.eclipse.jface.text.BadLocationException;
 import org.eclipse.jface.text.IDocument;
-import org.eclipse.jface.text.Position;
 import org.eclipse.jface.text.contentassist.ICompletionProposal;
 import org.eclipse.jface.text.contentassist.IContextInformation;
 import org.eclipse.jface.text.quickassist.IQuickAssistInvocationContext;
 import org.eclipse.jface.text.quickassist.IQuickAssistProcessor;
 import org.eclipse.jface.text.source.Annotation;
-import org.eclipse.jface.text.source.IAnnotationModel;
-import org.eclipse.jface.text.source.ISourceViewer;
 import org.eclipse.lsp4j.CodeAction;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.Point;
@@ -41,7 +36,7 @@ public final class HullFixAssist implements IQuickAssistProcessor {
 	@Override
 	public ICompletionProposal[] computeQuickAssistProposals(IQuickAssistInvocationContext context) {
 		List<ICompletionProposal> proposals = new ArrayList<>();
-		List<FindingAnnotation> here = findingsAt(context.getSourceViewer(), context.getOffset());
+		List<FindingAnnotation> here = FindingsHere.at(context.getSourceViewer(), context.getOffset()).nearest();
 		message = here.isEmpty() ? "Nothing was found on this line" : "No way to mend this is known; the text has to be changed by hand";
 		for (FindingAnnotation finding : here) {
 			Optional<List<CodeAction>> fixes = LanguageService.peek(finding.fixes(), PATIENCE);
@@ -52,36 +47,6 @@ public final class HullFixAssist implements IQuickAssistProcessor {
 			}
 		}
 		return proposals.isEmpty() ? null : proposals.toArray(ICompletionProposal[]::new);
-	}
-
-	/** Those that the caret touches; if there are none, those that start on its line. */
-	private static List<FindingAnnotation> findingsAt(ISourceViewer viewer, int offset) {
-		List<FindingAnnotation> touched = new ArrayList<>();
-		List<FindingAnnotation> onLine = new ArrayList<>();
-		IAnnotationModel model = viewer.getAnnotationModel();
-		IDocument document = viewer.getDocument();
-		if (model == null || document == null) {
-			return touched;
-		}
-		try {
-			int line = document.getLineOfOffset(offset);
-			for (Iterator<Annotation> all = model.getAnnotationIterator(); all.hasNext();) {
-				if (all.next() instanceof FindingAnnotation finding) {
-					Position place = model.getPosition(finding);
-					if (place == null || place.isDeleted()) {
-						continue;
-					}
-					if (place.getOffset() <= offset && offset <= place.getOffset() + place.getLength()) {
-						touched.add(finding);
-					} else if (document.getLineOfOffset(place.getOffset()) == line) {
-						onLine.add(finding);
-					}
-				}
-			}
-		} catch (BadLocationException e) {
-			return List.of();
-		}
-		return touched.isEmpty() ? onLine : touched;
 	}
 
 	@Override

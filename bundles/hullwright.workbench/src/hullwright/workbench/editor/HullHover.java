@@ -13,6 +13,7 @@ import org.eclipse.jface.text.IRegion;
 import org.eclipse.jface.text.ITextHover;
 import org.eclipse.jface.text.ITextViewer;
 import org.eclipse.jface.text.Region;
+import org.eclipse.jface.text.source.ISourceViewer;
 import org.eclipse.lsp4j.Hover;
 import org.eclipse.lsp4j.HoverParams;
 import org.eclipse.lsp4j.MarkupContent;
@@ -29,7 +30,9 @@ public final class HullHover implements ITextHover {
 	public String getHoverInfo(ITextViewer viewer, IRegion region) {
 		LanguageService service = LanguageService.get();
 		Optional<TextDocumentIdentifier> file = service.identifier(viewer.getDocument());
-		if (file.isEmpty()) {
+		// A finding at this place is shown by the platform; two texts in one box would crowd each other out.
+		boolean found = viewer instanceof ISourceViewer source && !FindingsHere.at(source, region.getOffset()).touching().isEmpty();
+		if (file.isEmpty() || found) {
 			return null;
 		}
 		try {
