@@ -28,6 +28,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.WeakHashMap;
 import java.util.function.BooleanSupplier;
 
 /**
@@ -40,6 +41,9 @@ public final class Checker {
 	private static final Object READING = new Object();
 
 	private final RuleSet rules;
+	private final SpecReader reader = new SpecReader();
+	/** Plans of series whose file and imports have not changed since; the series goes when its file is read again. */
+	private final Map<Series, SeriesPlan> plans = new WeakHashMap<>();
 	private final RuleGuard guard = new RuleGuard();
 
 	/** An engine with the rules of a set. */
@@ -71,19 +75,19 @@ public final class Checker {
 	public CheckReport check(CheckRequest request, BooleanSupplier cancelled) {
 		ReadProject project;
 		ProfileInForce profile;
-		List<SeriesPlan> plans = new ArrayList<>();
+		List<SeriesPlan> wanted = new ArrayList<>();
 		List<String> gaps = new ArrayList<>(rules.problems());
 		Set<String> interesting;
 		synchronized (READING) {
-			project = new SpecReader(request.snapshot()).read();
+			project = reader.read(request.snapshot());
 			profile = ProfileInForce.of(project, rules);
 			interesting = request.focus().isEmpty() ? request.snapshot().files().keySet() : focusWithImports(project, request.focus());
-			plan(project, request, plans, gaps);
+			plan(project, request, wanted, gaps);
 		}
 		List<ReportedFinding> findings = new ArrayList<>();
 		project.problems().stream().filter(problem -> interesting.contains(problem.origin().file())).forEach(problem -> findings.add(ofText(problem)));
 		profile.problems().forEach(problem -> findings.add(ofText(problem)));
-		List<SeriesCoverage> coverage = checkBoats(request, plans, profile, findings, gaps, cancelled);
+		List<SeriesCoverage> coverage = checkBoats(request, wanted, profile, findings, gaps, cancelled);
 		rules.rules().forEach(rule -> failureOf(rule).ifPresent(failure -> {
 			findings.add(ofText(failure));
 			gaps.add("rule " + rule.description().id() + " failed and is off for the rest of the session");
@@ -105,7 +109,7 @@ public final class Checker {
 		return new ReportedFinding(problem, Occurrence.TEXT);
 	}
 
-	private static void plan(ReadProject project, CheckRequest request, List<SeriesPlan> plans, List<String> gaps) {
+	private void plan(ReadProject project, CheckRequest request, List<SeriesPlan> wanted, List<String> gaps) {
 		VisibleCatalogs catalogs = HullLanguage.services().getInstance(VisibleCatalogs.class);
 		project.files().forEach((path, file) -> {
 			if (!request.focus().isEmpty() && !request.focus().contains(path)) {
@@ -114,10 +118,10 @@ public final class Checker {
 			Optional<String> doubtful = doubtful(project, path, file);
 			for (var declaration : file.getDeclarations()) {
 				if (declaration instanceof Series series && doubtful.isEmpty()) {
-					plans.add(new SeriesPlan(series, catalogs.from(series), new TextOrigins()));
+					wanted.add(plans.computeIfAbsent(series, each -> new SeriesPlan(each, catalogs.from(each), new TextOrigins())));
 				}
 			}
-			doubtful.ifPresent(where -> gaps.add(path + " was not checked further because of the problems in " + where));
+			doubtful.ifPresent(where -> gaps.add(path + " was not checked further because of " + (where.equals(path) ? "its problems" : "the problems in " + where)));
 		});
 		project.unsound().stream().sorted()
 				.filter(path -> !project.files().containsKey(path) && (request.focus().isEmpty() || request.focus().contains(path)))
@@ -145,12 +149,12 @@ public final class Checker {
 		return paths;
 	}
 
-	private List<SeriesCoverage> checkBoats(CheckRequest request, List<SeriesPlan> plans, ProfileInForce profile, List<ReportedFinding> findings,
+	private List<SeriesCoverage> checkBoats(CheckRequest request, List<SeriesPlan> wanted, ProfileInForce profile, List<ReportedFinding> findings,
 			List<String> gaps, BooleanSupplier cancelled) {
 		List<LoadedRule> running = rules.rules().stream().filter(rule -> profile.rules().get(rule.description().id()).on()).toList();
 		List<SeriesCoverage> coverage = new ArrayList<>();
 		List<String> unfit = new ArrayList<>();
-		for (SeriesPlan plan : plans) {
+		for (SeriesPlan plan : wanted) {
 			BoatsOfSeries boats = BoatsOfSeries.wanted(plan, request.boats());
 			boats.gap().ifPresent(boats.boats().isEmpty() ? unfit::add : gaps::add);
 			if (!boats.boats().isEmpty()) {
@@ -194,7 +198,7 @@ public final class Checker {
 	public List<FixProposal> proposals(CheckRequest request, ReportedFinding reported) {
 		List<FixProposal> rendered;
 		synchronized (READING) {
-			rendered = new FixRendering(request.snapshot()).render(reported);
+			rendered = new FixRendering(reader.read(request.snapshot())).render(reported);
 		}
 		if (rendered.isEmpty()) {
 			return rendered;

@@ -21,9 +21,7 @@ import hullwright.spec.Backbone;
 import hullwright.spec.SpecFile;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.eclipse.xtext.EcoreUtil2;
 
@@ -32,12 +30,10 @@ import org.eclipse.xtext.EcoreUtil2;
  */
 final class FixRendering {
 
-	private final Snapshot snapshot;
 	private final ReadProject project;
 
-	FixRendering(Snapshot snapshot) {
-		this.snapshot = snapshot;
-		this.project = new SpecReader(snapshot).read();
+	FixRendering(ReadProject project) {
+		this.project = project;
 	}
 
 	/** The fixes of a finding that can be rendered. */
@@ -83,16 +79,9 @@ final class FixRendering {
 
 	/** The snapshot after the changes of a proposal. */
 	static Snapshot apply(Snapshot snapshot, FixProposal proposal) {
-		Map<String, StringBuilder> texts = new HashMap<>();
-		List<TextChange> fromTheEnd = new ArrayList<>(proposal.changes());
-		java.util.Collections.reverse(fromTheEnd);
-		for (TextChange change : fromTheEnd) {
-			texts.computeIfAbsent(change.file(), file -> new StringBuilder(snapshot.text(file).orElse("")))
-					.replace(change.offset(), change.offset() + change.length(), change.replacement());
-		}
 		Snapshot changed = snapshot;
-		for (Map.Entry<String, StringBuilder> text : texts.entrySet()) {
-			changed = changed.with(text.getKey(), text.getValue().toString());
+		for (String file : proposal.files()) {
+			changed = changed.with(file, proposal.appliedTo(file, snapshot.text(file).orElse("")));
 		}
 		return changed;
 	}

@@ -30,9 +30,8 @@ final class RuleGuard {
 				fail(id, "it returned nothing instead of a list of findings");
 				return List.of();
 			}
-			Optional<Finding> foreign = findings.stream().filter(finding -> finding == null || !finding.rule().equals(id)).findFirst();
-			if (foreign.isPresent()) {
-				fail(id, "it reported a finding in the name of another rule");
+			if (findings.stream().anyMatch(finding -> finding == null || !finding.rule().equals(id))) {
+				fail(id, "it reported no finding, or one in the name of another rule");
 				return List.of();
 			}
 			return findings;

@@ -16,6 +16,7 @@ import hullwright.rules.report.Occurrence;
 import hullwright.rules.report.ReportedFinding;
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -97,10 +98,10 @@ final class SeriesCheck {
 		return new Occurrence(plan.name(), onAll, condition, hulls, seen.cardinality());
 	}
 
-	/** Where not all combinations were checked no condition is known to be exact, so one boat stands for those it was seen on. */
+	/** Where not all combinations were checked no condition is known to be exact, so the plainest boat stands for the others. */
 	private String boatsInWords(BitSet ordered) {
-		return ordered.isEmpty() ? "" : boats.get(ordered.nextSetBit(0)).options().isEmpty()
-				? "for example no option"
-				: "for example " + String.join(" and ", boats.get(ordered.nextSetBit(0)).options());
+		return ordered.stream().mapToObj(number -> boats.get(number).options()).min(Comparator.comparingInt(SortedSet::size))
+				.map(options -> "for example " + (options.isEmpty() ? "no option" : String.join(" and ", options)))
+				.orElse("");
 	}
 }

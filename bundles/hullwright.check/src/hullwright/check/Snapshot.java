@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.Map;
 import java.util.Optional;
@@ -43,6 +44,11 @@ public final class Snapshot {
 	 * @param problem why they could not be read, in words
 	 */
 	public record FileContent(byte[] bytes, Optional<String> problem) {
+
+		/** Whether the other holds the same bytes or has the same problem. */
+		boolean isSameAs(FileContent other) {
+			return Arrays.equals(bytes, other.bytes) && problem.equals(other.problem);
+		}
 	}
 
 	/** A project of these texts, by their path relative to the project with '/' between folders. */

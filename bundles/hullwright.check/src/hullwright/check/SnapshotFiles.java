@@ -20,10 +20,11 @@ final class SnapshotFiles extends URIHandlerImpl {
 
 	private static final String SCHEME = "snapshot";
 
-	private final Snapshot snapshot;
+	private Snapshot snapshot = Snapshot.of(Map.of());
 
-	SnapshotFiles(Snapshot snapshot) {
-		this.snapshot = snapshot;
+	/** Lets the files of another snapshot be read from now on. */
+	void show(Snapshot other) {
+		snapshot = other;
 	}
 
 	/** The URI of a file of the project. */

@@ -8,6 +8,7 @@ import com.google.inject.Injector;
 import hullwright.lang.HullLanguage;
 import hullwright.lang.LanguageProblem;
 import hullwright.lang.imports.BuiltInCatalogs;
+import hullwright.lang.imports.Imports;
 import hullwright.network.Origin;
 import hullwright.rules.Finding;
 import hullwright.rules.Severity;
@@ -28,11 +29,14 @@ import java.util.HashSet;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import org.eclipse.emf.common.util.URI;
 import org.eclipse.emf.ecore.resource.Resource;
 import org.eclipse.xtext.resource.IResourceFactory;
 import org.eclipse.xtext.resource.XtextResource;
@@ -43,7 +47,10 @@ import org.eclipse.xtext.validation.IResourceValidator;
 import org.eclipse.xtext.validation.Issue;
 
 /**
- * Parses and links the files of a snapshot. All use of Xtext by the engine is in here; the caller holds the lock.
+ * Parses and links the files of snapshots. All use of Xtext by the engine is in here; the caller holds the lock.
+ * <p>
+ * What was read stays read: of the next snapshot only files whose bytes differ, and files that import them, are read again.
+ * A test holds this against reading everything.
  */
 final class SpecReader {
 
@@ -54,40 +61,84 @@ final class SpecReader {
 	private static final Set<String> DOUBTFUL = Set.of(LanguageProblem.NOT_UNDERSTOOD, LanguageProblem.UNIT_MISSING,
 			LanguageProblem.QUANTITY_WRONG, LanguageProblem.UNKNOWN_NAME, LanguageProblem.IMPORT_NOT_FOUND, LanguageProblem.NAME_TAKEN);
 
-	private final Snapshot snapshot;
 	private final Injector services = HullLanguage.services();
-	private final List<Finding> problems = new ArrayList<>();
-	private final Set<String> unsound = new HashSet<>();
-	private final Map<String, SpecFile> files = new LinkedHashMap<>();
+	private final SnapshotFiles snapshotFiles = new SnapshotFiles();
+	private final XtextResourceSet resources = resourceSet();
+	private final SortedMap<String, ReadFile> readFiles = new TreeMap<>();
 
-	SpecReader(Snapshot snapshot) {
-		this.snapshot = snapshot;
+	/** A file as it was read last. */
+	private record ReadFile(Snapshot.FileContent content, Optional<SpecFile> spec, Set<String> imports, List<Finding> problems, boolean unsound) {
 	}
 
-	ReadProject read() {
-		XtextResourceSet resources = services.getInstance(XtextResourceSet.class);
-		resources.getURIConverter().getURIHandlers().clear();
-		resources.getURIConverter().getURIHandlers().add(new BuiltInCatalogs());
-		resources.getURIConverter().getURIHandlers().add(new SnapshotFiles(snapshot));
-		resources.getResourceFactoryRegistry().getExtensionToFactoryMap().put("hull", services.getInstance(IResourceFactory.class));
-		resources.getLoadOptions().put(XtextResource.OPTION_ENCODING, StandardCharsets.UTF_8.name());
-		List<Resource> loaded = new ArrayList<>();
-		snapshot.files().forEach((path, content) -> load(resources, path, content).ifPresent(loaded::add));
-		loaded.forEach(resource -> validate((XtextResource) resource));
-		return new ReadProject(files, problems, unsound, sources(resources));
+	private XtextResourceSet resourceSet() {
+		XtextResourceSet set = services.getInstance(XtextResourceSet.class);
+		set.getURIConverter().getURIHandlers().clear();
+		set.getURIConverter().getURIHandlers().add(new BuiltInCatalogs());
+		set.getURIConverter().getURIHandlers().add(snapshotFiles);
+		set.getResourceFactoryRegistry().getExtensionToFactoryMap().put("hull", services.getInstance(IResourceFactory.class));
+		set.getLoadOptions().put(XtextResource.OPTION_ENCODING, StandardCharsets.UTF_8.name());
+		return set;
 	}
 
-	private Optional<Resource> load(XtextResourceSet resources, String path, Snapshot.FileContent content) {
-		Optional<String> unusable = content.problem().or(() -> noText(content.bytes()));
-		if (unusable.isPresent()) {
-			String rule = content.problem().isPresent() ? ProjectProblem.FILE_UNREADABLE : ProjectProblem.NOT_TEXT;
-			problems.add(Finding.ofText(rule, Severity.ERROR, new Origin(path, path, 0, 0, 1, 1), "the file " + unusable.get(), List.of()));
-			unsound.add(path);
-			return Optional.empty();
+	/** The project that a snapshot shows. Its specs are good until the next call. */
+	ReadProject read(Snapshot snapshot) {
+		snapshotFiles.show(snapshot);
+		forgetWhatChanged(snapshot);
+		List<String> unread = snapshot.files().keySet().stream().filter(path -> !readFiles.containsKey(path)).toList();
+		Map<String, Resource> loaded = new LinkedHashMap<>();
+		for (String path : unread) {
+			Snapshot.FileContent content = snapshot.files().get(path);
+			Optional<Finding> unusable = unusable(path, content);
+			if (unusable.isPresent()) {
+				readFiles.put(path, new ReadFile(content, Optional.empty(), Set.of(), List.of(unusable.get()), true));
+			} else {
+				loaded.put(path, resources.getResource(SnapshotFiles.uriOf(path), true));
+			}
 		}
-		Resource resource = resources.getResource(SnapshotFiles.uriOf(path), true);
-		resource.getContents().stream().filter(SpecFile.class::isInstance).findFirst().ifPresent(file -> files.put(path, (SpecFile) file));
-		return Optional.of(resource);
+		loaded.forEach((path, resource) -> readFiles.put(path, validated(path, snapshot.files().get(path), (XtextResource) resource)));
+		return project();
+	}
+
+	private void forgetWhatChanged(Snapshot snapshot) {
+		Set<String> stale = new HashSet<>();
+		snapshot.files().forEach((path, content) -> {
+			ReadFile read = readFiles.get(path);
+			if (read == null || !read.content.isSameAs(content)) {
+				stale.add(path);
+			}
+		});
+		readFiles.keySet().stream().filter(path -> !snapshot.files().containsKey(path)).forEach(stale::add);
+		for (boolean more = true; more;) {
+			more = readFiles.entrySet().stream().filter(each -> each.getValue().imports.stream().anyMatch(stale::contains))
+					.map(Map.Entry::getKey).toList().stream().map(stale::add).reduce(false, Boolean::logicalOr);
+		}
+		readFiles.keySet().removeAll(stale);
+		stale.forEach(path -> {
+			Resource old = resources.getResource(SnapshotFiles.uriOf(path), false);
+			if (old != null) {
+				resources.getResources().remove(old);
+			}
+		});
+	}
+
+	private ReadProject project() {
+		Map<String, SpecFile> files = new LinkedHashMap<>();
+		List<Finding> problems = new ArrayList<>();
+		Set<String> unsound = new HashSet<>();
+		readFiles.forEach((path, file) -> {
+			file.spec.ifPresent(spec -> files.put(path, spec));
+			problems.addAll(file.problems);
+			if (file.unsound) {
+				unsound.add(path);
+			}
+		});
+		return new ReadProject(files, problems, unsound, sources(files));
+	}
+
+	private static Optional<Finding> unusable(String path, Snapshot.FileContent content) {
+		String rule = content.problem().isPresent() ? ProjectProblem.FILE_UNREADABLE : ProjectProblem.NOT_TEXT;
+		return content.problem().or(() -> noText(content.bytes()))
+				.map(why -> Finding.ofText(rule, Severity.ERROR, new Origin(path, path, 0, 0, 1, 1), "the file " + why, List.of()));
 	}
 
 	private static Optional<String> noText(byte[] bytes) {
@@ -110,26 +161,25 @@ final class SpecReader {
 		}
 	}
 
-	private void validate(XtextResource resource) {
-		String path = SnapshotFiles.pathOf(resource.getURI());
-		List<Issue> issues = services.getInstance(IResourceValidator.class).validate(resource, CheckMode.ALL, CancelIndicator.NullImpl).stream()
+	private ReadFile validated(String path, Snapshot.FileContent content, XtextResource resource) {
+		List<Finding> all = services.getInstance(IResourceValidator.class).validate(resource, CheckMode.ALL, CancelIndicator.NullImpl).stream()
 				.sorted(Comparator.comparing(Issue::getOffset, Comparator.nullsFirst(Comparator.naturalOrder())).thenComparing(Issue::getMessage))
+				.map(issue -> problem(path, issue))
 				.toList();
-		int shown = 0;
-		for (Issue issue : issues) {
-			Finding problem = problem(path, issue);
-			if (DOUBTFUL.contains(problem.rule())) {
-				unsound.add(path);
-			}
-			if (++shown <= MOST_PROBLEMS_OF_A_FILE) {
-				problems.add(problem);
-			}
+		List<Finding> shown = new ArrayList<>(all.subList(0, Math.min(all.size(), MOST_PROBLEMS_OF_A_FILE)));
+		if (all.size() > shown.size()) {
+			shown.add(Finding.ofText(LanguageProblem.NOT_UNDERSTOOD, Severity.ERROR, all.get(shown.size()).origin(),
+					"and " + (all.size() - shown.size()) + " more problems from here on; they often vanish with the first", List.of()));
 		}
-		if (shown > MOST_PROBLEMS_OF_A_FILE) {
-			Origin last = problems.get(problems.size() - 1).origin();
-			problems.add(Finding.ofText(LanguageProblem.NOT_UNDERSTOOD, Severity.ERROR, last,
-					"and " + (shown - MOST_PROBLEMS_OF_A_FILE) + " more problems in this file; they often vanish with the first", List.of()));
-		}
+		boolean unsound = all.stream().map(Finding::rule).anyMatch(DOUBTFUL::contains);
+		Optional<SpecFile> spec = resource.getContents().stream().filter(SpecFile.class::isInstance).map(SpecFile.class::cast).findFirst();
+		Set<String> imports = spec.map(SpecReader::imports).orElse(Set.of());
+		return new ReadFile(content, spec, imports, shown, unsound);
+	}
+
+	/** The paths that a file imports, whether or not there is a file. */
+	private static Set<String> imports(SpecFile file) {
+		return file.getImports().stream().flatMap(statement -> Imports.target(statement).stream()).map(SnapshotFiles::pathOf).collect(Collectors.toSet());
 	}
 
 	private static Finding problem(String path, Issue issue) {
@@ -151,25 +201,30 @@ final class SpecReader {
 		return List.of(new Fix("Write '" + data[0] + "'", reach, List.of(new ReplaceText(origin, data[0]))));
 	}
 
-	private List<SourceFile> sources(XtextResourceSet resources) {
+	private List<SourceFile> sources(Map<String, SpecFile> files) {
 		Map<String, SourceFile> sources = new TreeMap<>();
-		files.forEach((path, file) -> sources.put(path, new SourceFile(path, role(file), sha256(snapshot.files().get(path).bytes()))));
+		files.forEach((path, file) -> sources.put(path, new SourceFile(path, role(file), sha256(readFiles.get(path).content.bytes()))));
+		Set<String> imported = readFiles.values().stream().flatMap(file -> file.imports.stream()).collect(Collectors.toSet());
 		for (Resource resource : resources.getResources()) {
-			if (BuiltInCatalogs.isBuiltIn(resource.getURI())) {
-				String name = SnapshotFiles.pathOf(resource.getURI());
-				try (InputStream text = BuiltInCatalogs.open(resource.getURI())) {
-					sources.put(name, new SourceFile(name, "catalog", sha256(text.readAllBytes())));
-				} catch (IOException e) {
-					throw new IllegalStateException("the built-in catalog " + name + " cannot be read again", e);
-				}
+			String name = SnapshotFiles.pathOf(resource.getURI());
+			if (BuiltInCatalogs.isBuiltIn(resource.getURI()) && imported.contains(name)) {
+				sources.put(name, new SourceFile(name, "catalog", sha256(builtIn(resource.getURI()))));
 			}
 		}
 		return List.copyOf(sources.values());
 	}
 
+	private static byte[] builtIn(URI catalog) {
+		try (InputStream text = BuiltInCatalogs.open(catalog)) {
+			return text.readAllBytes();
+		} catch (IOException e) {
+			throw new IllegalStateException("the built-in catalog " + catalog + " cannot be read again", e);
+		}
+	}
+
 	private static String role(SpecFile file) {
 		return file.getDeclarations().stream()
-				.map(declaration -> declaration.eClass().getName().toLowerCase(java.util.Locale.ROOT))
+				.map(declaration -> declaration.eClass().getName().toLowerCase(Locale.ROOT))
 				.distinct()
 				.collect(Collectors.joining(", "));
 	}

@@ -102,7 +102,7 @@ class ReadingABoatTest {
 		Series series = (Series) HullTexts.spec(read("""
 				series S {
 					options {
-						a "First" requires b, c excludes d, e
+						a "First" requires b and c excludes d and e
 						b
 						c; d, e
 						one of f "Left", g "Right"

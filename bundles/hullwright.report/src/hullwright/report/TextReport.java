@@ -81,6 +81,9 @@ public final class TextReport {
 		String counts = counts(report);
 		String none = report.complete() ? Style.GOOD.of("No findings.", coloured) : "No findings in what could be checked.";
 		line(counts.isEmpty() ? none : counts);
+		if (report.series().isEmpty() && report.complete()) {
+			line("No series is declared here, so no boat was checked.");
+		}
 		report.series().forEach(series -> line(coverage(series)));
 		line(rules(report));
 		for (String gap : report.gaps()) {

@@ -98,7 +98,7 @@ public final class RulePageTests {
 				.orElseGet(() -> fail("no finding of the example before has a fix"));
 		List<FixProposal> proposals = checker.proposals(request, finding);
 		assertFalse(proposals.isEmpty(), "no fix removes its finding");
-		return proposals.get(0).appliedTo(broken.text());
+		return proposals.get(0).appliedTo(FILE, broken.text());
 	}
 
 	private static CheckRequest request(MarkedText marked) {

@@ -5,6 +5,9 @@
 package hullwright.rules.edit;
 
 import java.util.List;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /**
  * A fix as changes of text, tried: it removes its finding and adds none that is worse.
@@ -19,11 +22,19 @@ public record FixProposal(String title, Fix.Reach reach, List<TextChange> change
 		changes = List.copyOf(changes);
 	}
 
-	/** A text after the changes, all of which are taken to be in it. */
-	public String appliedTo(String text) {
+	/** The files that it changes. */
+	public SortedSet<String> files() {
+		return changes.stream().map(TextChange::file).collect(Collectors.toCollection(TreeSet::new));
+	}
+
+	/** The text of a file after the changes that concern it. */
+	public String appliedTo(String file, String text) {
 		StringBuilder changed = new StringBuilder(text);
 		for (int at = changes.size() - 1; at >= 0; at--) {
 			TextChange change = changes.get(at);
+			if (!change.file().equals(file)) {
+				continue;
+			}
 			changed.replace(change.offset(), change.offset() + change.length(), change.replacement());
 		}
 		return changed.toString();

@@ -1,0 +1,71 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.check;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import hullwright.rules.edit.Fix;
+import hullwright.rules.edit.FixProposal;
+import hullwright.rules.report.ReportedFinding;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/**
+ * What can be done about a finding is offered as changes of text that have been tried.
+ */
+class MendingTest {
+
+	private static String mended(String text, String rule) {
+		FixProposal proposal = proposals(text, rule).get(0);
+		return proposal.appliedTo("boat.hull", text);
+	}
+
+	private static List<FixProposal> proposals(String text, String rule) {
+		Checker checker = Checker.create();
+		CheckRequest request = Boats.request(text);
+		ReportedFinding finding = checker.check(request).findings().stream().filter(each -> each.finding().rule().equals(rule)).findFirst().orElseThrow();
+		return checker.proposals(request, finding);
+	}
+
+	@Test
+	void aMissingUnitIsWritten() {
+		String sound = Boats.skerry("", "drop bow.1 via 2 m of light to display : instrumentDisplay");
+		String broken = sound.replace("via 2 m", "via 2");
+		assertEquals(sound, mended(broken, "language/unit-missing"));
+		assertEquals(Fix.Reach.SAFE, proposals(broken, "language/unit-missing").get(0).reach());
+	}
+
+	@Test
+	void aNearNameIsWritten() {
+		String sound = Boats.skerry("", "drop bow.1 via 2 m of light to display : instrumentDisplay");
+		assertEquals(sound, mended(sound.replace(": instrumentDisplay", ": instrumentDisplya"), "language/unknown-name"));
+	}
+
+	@Test
+	void lineEndsTabsAndCommentsStayAsTheyAre() {
+		String broken = Boats.skerry("", "").replace("      terminator right : endMale\n", "      // the end, äöü\n").replace("\n", "\r\n").replace("      ", "\t\t\t");
+		String mended = mended("\uFEFF" + broken, "cabling/terminator-missing");
+		assertEquals("\uFEFF" + broken.replace("// the end, äöü\r\n", "// the end, äöü\r\n\t\t\tterminator endTerminator : endMale\r\n"), mended);
+	}
+
+	@Test
+	void aTakenNameIsNotTakenAgain() {
+		String broken = Boats.skerry("", "drop bow.1 via 2 m of light to endTerminator : instrumentDisplay").replace("      terminator right : endMale\n", "");
+		assertTrue(mended(broken, "cabling/terminator-missing").contains("terminator endTerminator2 : endMale\n"));
+	}
+
+	@Test
+	void whatDoesNotMendIsNotOffered() {
+		// the part at the end is a gap in itself: its far connector is of a family for which no terminator is on offer
+		String broken = Boats.skerry("", "").replace("      terminator right : endMale\n", "").replace("series Skerry", """
+				catalog Odd "Invented" {
+				  family odd "One of a kind" { vendor }
+				  tee oddTee { backbone Standard.micro male, odd female; port 1 : odd female }
+				}
+				series Skerry""").replace("tee stern : block4", "tee stern : oddTee").replace("Standard.micro", "micro");
+		assertEquals(List.of(), proposals(broken, "cabling/terminator-missing"));
+	}
+}
