@@ -114,6 +114,22 @@ class OrderableBoatsTest {
 		assertEquals(List.of("no boat of series Skerry can be ordered: its options contradict each other"), report.gaps());
 	}
 
+	@Test
+	void aSecondBackboneIsABackboneEvenIfNothingIsInIt() {
+		CheckReport report = Boats.check("""
+				import "standard:parts"
+				series Skerry {
+				  network instruments {
+				    backbone of light { tee only : tee1 }
+				    backbone { }
+				    backbone of light { tee other : tee1 }
+				  }
+				}
+				""");
+		assertEquals(List.of("Skerry.instruments.backbone", "Skerry.instruments.backbone", "Skerry.instruments.backbone-3", "Skerry.instruments.backbone-3"),
+				report.findings().stream().map(reported -> reported.finding().element()).toList());
+	}
+
 	private static String options(int count) {
 		return IntStream.range(0, count).mapToObj(number -> "o" + number).collect(Collectors.joining("; "));
 	}

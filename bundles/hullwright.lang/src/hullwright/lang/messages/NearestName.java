@@ -33,22 +33,28 @@ public final class NearestName {
 	private record Candidate(String name, int slips) {
 	}
 
-	/** The edit distance of Levenshtein, upper and lower case counting as equal. */
+	/**
+	 * The edit distance of Damerau and Levenshtein between neighbours: a letter too many, too few or another, or two letters
+	 * swapped, is one slip. Upper and lower case count as equal.
+	 */
 	private static int slips(String typed, String name) {
-		int[] above = new int[name.length() + 1];
-		for (int column = 0; column <= name.length(); column++) {
-			above[column] = column;
-		}
-		for (int row = 1; row <= typed.length(); row++) {
-			int[] current = new int[name.length() + 1];
-			current[0] = row;
-			for (int column = 1; column <= name.length(); column++) {
-				boolean same = Character.toLowerCase(typed.charAt(row - 1)) == Character.toLowerCase(name.charAt(column - 1));
-				int replaced = above[column - 1] + (same ? 0 : 1);
-				current[column] = Math.min(replaced, 1 + Math.min(above[column], current[column - 1]));
+		int[][] slips = new int[typed.length() + 1][name.length() + 1];
+		for (int row = 0; row <= typed.length(); row++) {
+			for (int column = 0; column <= name.length(); column++) {
+				slips[row][column] = row == 0 || column == 0 ? row + column : fewest(typed, name, slips, row, column);
 			}
-			above = current;
 		}
-		return above[name.length()];
+		return slips[typed.length()][name.length()];
+	}
+
+	private static int fewest(String typed, String name, int[][] slips, int row, int column) {
+		int replaced = slips[row - 1][column - 1] + (same(typed, row, name, column) ? 0 : 1);
+		int fewest = Math.min(replaced, 1 + Math.min(slips[row - 1][column], slips[row][column - 1]));
+		boolean swapped = row > 1 && column > 1 && same(typed, row, name, column - 1) && same(typed, row - 1, name, column);
+		return swapped ? Math.min(fewest, slips[row - 2][column - 2] + 1) : fewest;
+	}
+
+	private static boolean same(String typed, int row, String name, int column) {
+		return Character.toLowerCase(typed.charAt(row - 1)) == Character.toLowerCase(name.charAt(column - 1));
 	}
 }
