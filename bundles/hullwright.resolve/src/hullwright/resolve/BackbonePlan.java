@@ -101,13 +101,23 @@ record BackbonePlan(String name, List<WhenFitted<Element>> elements, Origin orig
 			return new CableRun(name, parts.cable(cable.getType()).or(() -> usualCable), length, false, places.of(cable, name));
 		}
 
-		/** A cable without a name is known by the parts it runs between, whichever of them a boat has. */
+		/** A cable without a name is known by the parts it can run between, whichever of them a boat has. */
 		private String derivedName(BackboneCable cable) {
-			int at = walk.indexOf(cable);
-			String name = nearestPart(walk.subList(0, at), true).orElse("start") + "-to-"
-					+ nearestPart(walk.subList(at + 1, walk.size()), false).orElse("end");
+			List<BackboneItem> reachable = new ArrayList<>(walk);
+			reachable.removeAll(otherBranch(cable));
+			int at = reachable.indexOf(cable);
+			String name = nearestPart(reachable.subList(0, at), true).orElse("start") + "-to-"
+					+ nearestPart(reachable.subList(at + 1, reachable.size()), false).orElse("end");
 			int count = derivedNames.merge(name, 1, Integer::sum);
 			return count == 1 ? name : name + "-" + count;
+		}
+
+		/** What is fitted only where this cable is not. */
+		private static List<BackboneItem> otherBranch(BackboneCable cable) {
+			if (cable.eContainer() instanceof WhenBlock block) {
+				return block.getElements().contains(cable) ? block.getOtherwise() : block.getElements();
+			}
+			return List.of();
 		}
 
 		private static Optional<String> nearestPart(List<BackboneItem> items, boolean fromTheBack) {

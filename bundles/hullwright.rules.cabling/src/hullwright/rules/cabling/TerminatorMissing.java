@@ -6,6 +6,7 @@ package hullwright.rules.cabling;
 
 import hullwright.analysis.line.Termination;
 import hullwright.network.Backbone;
+import hullwright.network.CableRun;
 import hullwright.network.Element;
 import hullwright.network.Network;
 import hullwright.network.PartsOnOffer;
@@ -68,7 +69,7 @@ public final class TerminatorMissing implements BoatRule {
 		Finding.Builder finding = boat.finding(backbone.origin().shownAt(neighbour.origin()))
 				.key(which)
 				.value("end", which)
-				.value("neighbour", neighbour.origin().simpleName())
+				.value("neighbour", (neighbour instanceof CableRun ? "cable " : "") + neighbour.origin().simpleName())
 				.value("fitted", termination.total())
 				.value("needed", NEEDED);
 		open.flatMap(connector -> mating(boat.boat().partsOnOffer(), connector))
