@@ -6,7 +6,13 @@ package hullwright.lang.ide;
 
 import com.google.inject.Guice;
 import com.google.inject.util.Modules;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.util.concurrent.ExecutionException;
 import org.eclipse.lsp4j.Diagnostic;
+import org.eclipse.lsp4j.jsonrpc.Launcher;
+import org.eclipse.lsp4j.launch.LSPLauncher;
+import org.eclipse.lsp4j.services.LanguageClient;
 import org.eclipse.lsp4j.services.LanguageClientAware;
 import org.eclipse.lsp4j.services.LanguageServer;
 import org.eclipse.xtext.ide.server.ServerModule;
@@ -38,5 +44,22 @@ public final class HullServer {
 		EditorLanguage.injector();
 		return (S) Guice.createInjector(Modules.override(new ServerModule()).with(new HullServerModule()))
 				.getInstance(LanguageServer.class);
+	}
+
+	/**
+	 * Serves one client over a pair of streams until the client ends the session or the stream.
+	 *
+	 * @throws InterruptedException when the calling thread is told to stop waiting
+	 * @throws ExecutionException   when the stream breaks
+	 */
+	public static void serve(InputStream in, OutputStream out) throws InterruptedException, ExecutionException {
+		serve(create(), in, out);
+	}
+
+	private static <S extends LanguageServer & LanguageClientAware> void serve(S server, InputStream in, OutputStream out)
+			throws InterruptedException, ExecutionException {
+		Launcher<LanguageClient> launcher = LSPLauncher.createServerLauncher(server, in, out);
+		server.connect(launcher.getRemoteProxy());
+		launcher.startListening().get();
 	}
 }
