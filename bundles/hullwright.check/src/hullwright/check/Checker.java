@@ -20,6 +20,7 @@ import hullwright.rules.report.SeriesCoverage;
 import hullwright.rules.report.SourceFile;
 import hullwright.spec.Series;
 import hullwright.spec.SpecFile;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
@@ -40,20 +41,29 @@ public final class Checker {
 	/** EMF links lazily and the language's services are shared, so texts are read by one thread at a time. */
 	private static final Object READING = new Object();
 
+	/** Rules take microseconds; one that takes this long for one boat will not end. */
+	private static final Duration RULE_LIMIT = Duration.ofSeconds(10);
+
 	private final RuleSet rules;
 	private final SpecReader reader = new SpecReader();
 	/** Plans of series whose file and imports have not changed since; the series goes when its file is read again. */
 	private final Map<Series, SeriesPlan> plans = new WeakHashMap<>();
 	private final RuleGuard guard = new RuleGuard();
+	private final WatchedRun watch;
 
-	/** An engine with the rules of a set. */
-	Checker(RuleSet rules) {
+	/**
+	 * An engine with the rules of a set.
+	 *
+	 * @param ruleLimit how long a rule may take for one boat
+	 */
+	Checker(RuleSet rules, Duration ruleLimit) {
 		this.rules = rules;
+		this.watch = new WatchedRun(guard, ruleLimit);
 	}
 
 	/** An engine with all rules that are contributed, inside OSGi or on the class path. */
 	public static Checker create() {
-		return new Checker(RuleSet.in(Contributions.registry()));
+		return new Checker(RuleSet.in(Contributions.registry()), RULE_LIMIT);
 	}
 
 	/** The rules, as they were found. */
@@ -158,9 +168,7 @@ public final class Checker {
 			BoatsOfSeries boats = BoatsOfSeries.wanted(plan, request.boats());
 			boats.gap().ifPresent(boats.boats().isEmpty() ? unfit::add : gaps::add);
 			if (!boats.boats().isEmpty()) {
-				SeriesCheck check = new SeriesCheck(plan, boats);
-				check.run(running, profile.rules(), guard, cancelled);
-				findings.addAll(check.findings(guard));
+				findings.addAll(watch.run(() -> new SeriesCheck(plan, boats, running, profile.rules(), guard, cancelled)).findings());
 				coverage.add(new SeriesCoverage(plan.name(), plan.devices(), boats.combinations(), boats.allOrderable(),
 						boats.boats().size() - boats.combinations(), boats.allSold(), plan.origin()));
 			}

@@ -14,12 +14,14 @@ import hullwright.rules.RuleInForce;
 import hullwright.rules.Severity;
 import hullwright.rules.report.Occurrence;
 import hullwright.rules.report.ReportedFinding;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.concurrent.CancellationException;
@@ -34,9 +36,20 @@ final class SeriesCheck {
 	private final List<Selection> boats;
 	private final int combinations;
 	private final boolean allOrderable;
+	private final List<LoadedRule> rules;
+	private final Map<String, RuleInForce> inForce;
+	private final RuleGuard guard;
+	private final BooleanSupplier cancelled;
+	private volatile Running running;
+	private volatile boolean abandoned;
 	private final Map<Matter, Sightings> sightings = new LinkedHashMap<>();
 
-	SeriesCheck(SeriesPlan plan, BoatsOfSeries wanted) {
+	SeriesCheck(SeriesPlan plan, BoatsOfSeries wanted, List<LoadedRule> rules, Map<String, RuleInForce> inForce, RuleGuard guard,
+			BooleanSupplier cancelled) {
+		this.rules = rules;
+		this.inForce = inForce;
+		this.guard = guard;
+		this.cancelled = cancelled;
 		this.plan = plan;
 		this.boats = wanted.boats();
 		this.combinations = wanted.combinations();
@@ -59,8 +72,11 @@ final class SeriesCheck {
 		}
 	}
 
+	private record Running(String rule, long sinceNanos) {
+	}
+
 	/** Runs the rules on every boat. */
-	void run(List<LoadedRule> rules, Map<String, RuleInForce> inForce, RuleGuard guard, BooleanSupplier cancelled) {
+	void run() {
 		for (int number = 0; number < boats.size(); number++) {
 			if (cancelled.getAsBoolean()) {
 				throw new CancellationException();
@@ -68,7 +84,13 @@ final class SeriesCheck {
 			Boat boat = plan.boat(boats.get(number));
 			Figures figures = new Figures(boat);
 			for (LoadedRule rule : rules) {
-				for (Finding finding : guard.run(rule, new BoatUnderCheck(figures, inForce.get(rule.description().id())))) {
+				running = new Running(rule.description().id(), System.nanoTime());
+				List<Finding> findings = guard.run(rule, new BoatUnderCheck(figures, inForce.get(rule.description().id())));
+				running = null;
+				if (abandoned) {
+					throw new CancellationException();
+				}
+				for (Finding finding : findings) {
 					Matter matter = new Matter(finding.rule(), finding.element(), finding.key(), finding.severity());
 					sightings.computeIfAbsent(matter, each -> new Sightings()).add(number, finding);
 				}
@@ -76,8 +98,18 @@ final class SeriesCheck {
 		}
 	}
 
+	/** The rule that has been busy with one boat for longer than this, if there is one. For the thread that watches. */
+	Optional<String> ruleRunningLongerThan(Duration limit) {
+		return Optional.ofNullable(running).filter(busy -> System.nanoTime() - busy.sinceNanos > limit.toNanos()).map(Running::rule);
+	}
+
+	/** Lets the thread that runs this end as soon as the rule lets go of it. For the thread that watches. */
+	void abandon() {
+		abandoned = true;
+	}
+
 	/** The findings of the rules that did not fail, each with where it occurs. */
-	List<ReportedFinding> findings(RuleGuard guard) {
+	List<ReportedFinding> findings() {
 		List<SortedSet<String>> options = new ArrayList<>();
 		boats.subList(0, combinations).forEach(boat -> options.add(new TreeSet<>(boat.options())));
 		SmallestCondition conditions = new SmallestCondition(plan.options().options(), options);

@@ -16,6 +16,7 @@ import hullwright.rules.RuleDescription;
 import hullwright.rules.Severity;
 import hullwright.rules.report.CheckReport;
 import hullwright.rules.report.RuleRun;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
@@ -49,10 +50,18 @@ class FailingRuleTest {
 					throw new IllegalStateException("out of paint");
 				}, "out of paint"),
 				failure("overflows the stack", FailingRuleTest::forever, "StackOverflowError"),
+				failure("never ends", FailingRuleTest::endless, "took longer than 1 s"),
 				failure("returns nothing", boat -> null, "returned nothing"),
 				failure("reports a null", boat -> java.util.Arrays.asList((Finding) null), "name of another rule"),
 				failure("speaks in the name of another", boat -> List.of(Finding.ofText("cabling/drop-too-long", Severity.ERROR,
 						Origin.nowhere("x"), "nonsense", List.of())), "name of another rule"));
+	}
+
+	@SuppressWarnings("InfiniteLoopStatement")
+	private static List<Finding> endless(BoatUnderCheck boat) {
+		while (true) {
+			Thread.onSpinWait();
+		}
 	}
 
 	private static List<Finding> forever(BoatUnderCheck boat) {
@@ -64,7 +73,7 @@ class FailingRuleTest {
 			List<LoadedRule> rules = new ArrayList<>(Checker.create().rules().rules());
 			BoatRule failing = new HouseRule(body);
 			rules.add(new LoadedRule(failing, failing.description(), "house.rules"));
-			Checker checker = new Checker(new RuleSet(rules, List.of()));
+			Checker checker = new Checker(new RuleSet(rules, List.of()), Duration.ofSeconds(1));
 			CheckReport report = checker.check(Boats.request(BOAT));
 			List<String> findings = Boats.findings(report);
 			assertTrue(findings.containsAll(Boats.findings(Boats.check(BOAT))), "the others still run");
