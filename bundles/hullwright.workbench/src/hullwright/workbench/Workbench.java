@@ -11,7 +11,6 @@ import org.eclipse.core.runtime.IAdaptable;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.MultiStatus;
 import org.eclipse.core.runtime.Platform;
-import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.application.IWorkbenchConfigurer;
 import org.eclipse.ui.application.IWorkbenchWindowConfigurer;
 import org.eclipse.ui.application.WorkbenchAdvisor;
@@ -55,11 +54,6 @@ final class Workbench extends WorkbenchAdvisor {
 	public void postStartup() {
 		LanguageService.get();
 		FirstStart.scheduleOnce();
-	}
-
-	@Override
-	public boolean preShutdown() {
-		return PlatformUI.getWorkbench().saveAllEditors(true);
 	}
 
 	@Override

@@ -20,7 +20,10 @@ import org.junit.jupiter.api.Test;
  */
 class LiveFindingsTest {
 
-	private static final String MISSING = "cabling/terminator-missing: no terminator at the end of the backbone, beyond block: 1 fitted, 2 needed";
+	/** One finding, of the rule, that names the last part before the open end. How it is put is the rule's affair. */
+	private static boolean isOpenEnd(List<String> found) {
+		return found.size() == 1 && found.get(0).startsWith("cabling/terminator-missing: ") && found.get(0).contains("block");
+	}
 
 	private static Bench bench(String name, String boat) throws Exception {
 		return Bench.open(name, Map.of("yard.hull", Bench.PROFILE, "dinghy.hull", boat), "dinghy.hull");
@@ -30,12 +33,12 @@ class LiveFindingsTest {
 	void aMissingTerminatorIsMarkedWhileTypingAndListedWhenSaved() throws Exception {
 		try (Bench bench = bench("typing", SmallBoat.TEXT)) {
 			bench.type(SmallBoat.TERMINATOR.strip() + "\n", "\n");
-			Window.until("the open end is marked", bench::annotations, List.of(MISSING)::equals);
+			Window.until("the open end is marked", bench::annotations, LiveFindingsTest::isOpenEnd);
 			assertTrue(Window.ui(() -> bench.editor().isDirty()), "nobody saved yet");
 			assertEquals(List.of(), Bench.markers(bench.file()), "the Findings view speaks of the saved text, which is good");
 
 			bench.save();
-			Window.until("the open end is listed", () -> Bench.markers(bench.file()), List.of(MISSING)::equals);
+			Window.until("the open end is listed", () -> Bench.markers(bench.file()), LiveFindingsTest::isOpenEnd);
 			IMarker marker = bench.file().findMarkers("hullwright.workbench.finding", true, 0)[0];
 			assertEquals(IMarker.SEVERITY_ERROR, marker.getAttribute(IMarker.SEVERITY, -1));
 			int line = marker.getAttribute(IMarker.LINE_NUMBER, -1);
@@ -46,8 +49,8 @@ class LiveFindingsTest {
 	@Test
 	void whatIsMendedByHandDisappears() throws Exception {
 		try (Bench bench = bench("mending", SmallBoat.TEXT.replace(SmallBoat.TERMINATOR, ""))) {
-			Window.until("the open end is marked", bench::annotations, List.of(MISSING)::equals);
-			Window.until("and listed, since that is what the disk says", () -> Bench.markers(bench.file()), List.of(MISSING)::equals);
+			Window.until("the open end is marked", bench::annotations, LiveFindingsTest::isOpenEnd);
+			Window.until("and listed, since that is what the disk says", () -> Bench.markers(bench.file()), LiveFindingsTest::isOpenEnd);
 			bench.type("tee block : block4 at helm\n", "tee block : block4 at helm\n" + SmallBoat.TERMINATOR);
 			Window.until("nothing is marked", bench::annotations, List::isEmpty);
 			bench.save();
@@ -70,7 +73,7 @@ class LiveFindingsTest {
 		IProject project = Bench.create("unopened",
 				Map.of("yard.hull", Bench.PROFILE, "dinghy.hull", SmallBoat.TEXT.replace(SmallBoat.TERMINATOR, "")));
 		try {
-			Window.until("the open end is listed", () -> Bench.markers(project), List.of(MISSING)::equals);
+			Window.until("the open end is listed", () -> Bench.markers(project), LiveFindingsTest::isOpenEnd);
 			project.getFile("dinghy.hull").setContents(SmallBoat.TEXT.getBytes(StandardCharsets.UTF_8), true, false, null);
 			Window.until("the change on the disk is noticed", () -> Bench.markers(project), List::isEmpty);
 		} finally {
@@ -83,10 +86,10 @@ class LiveFindingsTest {
 		Bench bench = bench("regret", SmallBoat.TEXT);
 		try {
 			bench.type(SmallBoat.TERMINATOR.strip() + "\n", "\n");
-			Window.until("the open end is marked", bench::annotations, List.of(MISSING)::equals);
+			Window.until("the open end is marked", bench::annotations, LiveFindingsTest::isOpenEnd);
 			Window.ui(() -> Window.page().closeEditor(bench.editor(), false));
 			bench.file().setContents(SmallBoat.TEXT.replace(SmallBoat.TERMINATOR, "").getBytes(StandardCharsets.UTF_8), true, false, null);
-			Window.until("what counts is the disk again", () -> Bench.markers(bench.file()), List.of(MISSING)::equals);
+			Window.until("what counts is the disk again", () -> Bench.markers(bench.file()), LiveFindingsTest::isOpenEnd);
 		} finally {
 			bench.close();
 		}

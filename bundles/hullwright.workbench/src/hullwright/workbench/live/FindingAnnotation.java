@@ -8,6 +8,7 @@ import hullwright.lang.ide.HullServer;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
+import java.util.regex.Pattern;
 import org.eclipse.jface.text.source.Annotation;
 import org.eclipse.lsp4j.CodeAction;
 import org.eclipse.lsp4j.Diagnostic;
@@ -23,16 +24,24 @@ public final class FindingAnnotation extends Annotation {
 	private static final String WARNING = "hullwright.workbench.finding.warning";
 	private static final String ADVICE = "hullwright.workbench.finding.advice";
 
+	/** As many words as go into a line. */
+	private static final Pattern LONG_LINE = Pattern.compile("(.{1,100})(?:\\s+|$)");
+
 	private final LanguageService service;
 	private final Path file;
 	private final Diagnostic diagnostic;
 	private CompletableFuture<List<CodeAction>> fixes;
 
 	FindingAnnotation(LanguageService service, Path file, Diagnostic diagnostic) {
-		super(type(diagnostic.getSeverity()), false, FindingMarkers.message(diagnostic));
+		super(type(diagnostic.getSeverity()), false, inLines(FindingMarkers.message(diagnostic)));
 		this.service = service;
 		this.file = file;
 		this.diagnostic = diagnostic;
+	}
+
+	/** The platform's hover shows long lines cut off, so they are broken here. */
+	private static String inLines(String message) {
+		return LONG_LINE.matcher(message).replaceAll("$1\n").stripTrailing();
 	}
 
 	private static String type(DiagnosticSeverity severity) {

@@ -4,7 +4,6 @@
  */
 package hullwright.workbench.live;
 
-import hullwright.lang.ide.HullServer;
 import java.util.Comparator;
 import org.eclipse.core.resources.IMarker;
 import org.eclipse.jface.viewers.ViewerCell;
@@ -39,7 +38,7 @@ public final class FindingColumn extends MarkerField {
 
 	/** The platform's signs, declared in PlatformImages. */
 	private static String sign(MarkerItem item) {
-		boolean fixable = LanguageService.get().findings().of(item.getMarker()).filter(HullServer::mayBeMended).isPresent();
+		boolean fixable = item.getAttributeValue(FindingMarkers.FIXABLE, false);
 		String prefix = fixable ? "IMG_OBJS_FIXABLE_" : "IMG_OBJS_";
 		return switch (item.getAttributeValue(IMarker.SEVERITY, IMarker.SEVERITY_INFO)) {
 			case IMarker.SEVERITY_ERROR -> prefix + (fixable ? "ERROR" : "ERROR_PATH");

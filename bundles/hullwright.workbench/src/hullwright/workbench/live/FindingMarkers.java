@@ -4,6 +4,7 @@
  */
 package hullwright.workbench.live;
 
+import hullwright.lang.ide.HullServer;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -36,6 +37,9 @@ final class FindingMarkers extends WorkspaceJob {
 
 	/** The attribute that holds the id of the rule. */
 	static final String RULE = "rule";
+
+	/** The attribute that says whether the rule knows something to do about it. */
+	static final String FIXABLE = "fixable";
 
 	private static final String COLUMN = "column";
 
@@ -90,6 +94,7 @@ final class FindingMarkers extends WorkspaceJob {
 		attributes.put(IMarker.SEVERITY, severity(diagnostic));
 		attributes.put(IMarker.SOURCE_ID, String.valueOf(diagnostic.getSource()));
 		attributes.put(RULE, rule(diagnostic));
+		attributes.put(FIXABLE, HullServer.mayBeMended(diagnostic));
 		if (resource.getType() == IResource.FILE) {
 			Position start = diagnostic.getRange().getStart();
 			int from = offset(text, start);

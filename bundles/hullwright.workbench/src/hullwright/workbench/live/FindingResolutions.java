@@ -4,7 +4,6 @@
  */
 package hullwright.workbench.live;
 
-import hullwright.lang.ide.HullServer;
 import java.lang.reflect.InvocationTargetException;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -32,7 +31,7 @@ public final class FindingResolutions implements IMarkerResolutionGenerator2 {
 
 	@Override
 	public boolean hasResolutions(IMarker marker) {
-		return LanguageService.get().findings().of(marker).filter(HullServer::mayBeMended).isPresent();
+		return marker.getAttribute(FindingMarkers.FIXABLE, false);
 	}
 
 	@Override
