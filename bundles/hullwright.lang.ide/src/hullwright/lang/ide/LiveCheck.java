@@ -47,7 +47,7 @@ final class LiveCheck {
 	private static final Logger LOG = Logger.getLogger(LiveCheck.class);
 
 	/** Long enough for the next key of somebody who types, short enough to feel immediate. */
-	private static final long PAUSE_MILLIS = 200;
+	private static final long PAUSE_MILLIS = 120;
 
 	private final Checker checker = Checker.create();
 	private final ProjectFolders folders = new ProjectFolders();
@@ -60,6 +60,7 @@ final class LiveCheck {
 	});
 	private final Map<Path, ScheduledFuture<?>> pending = new HashMap<>();
 	private final Map<Path, Set<Path>> published = new HashMap<>();
+	private final Set<Path> failing = new HashSet<>();
 	private long checks;
 	private volatile LanguageClient client;
 
@@ -165,16 +166,24 @@ final class LiveCheck {
 			CheckedProject checked = new CheckedProject(++checks, project, request, report);
 			fixes.update(checked);
 			publish(checked, seen);
+			failing.remove(project);
 		} catch (CancellationException e) {
 			LOG.debug("A change came in between; its own check is on the way.");
 		} catch (NoSuchFileException e) {
 			forget(project);
 		} catch (IOException e) {
-			tell("The project " + project + " cannot be read: " + e.getMessage());
+			tellOnce(project, "The project " + project + " cannot be read: " + e.getMessage());
 		} catch (RuntimeException e) {
 			LOG.error("The check of " + project + " failed.", e);
-			tell("The check of " + project.getFileName() + " failed inside Hullwright; what is shown may be out of date. "
+			tellOnce(project, "The check of " + project.getFileName() + " failed inside Hullwright; what is shown may be out of date. "
 					+ "The log has the details.");
+		}
+	}
+
+	/** Not with every key: once, until the project can be checked again. */
+	private void tellOnce(Path project, String message) {
+		if (failing.add(project)) {
+			tell(message);
 		}
 	}
 
