@@ -47,6 +47,20 @@ class ProblemMessagesTest {
 	}
 
 	@Test
+	void aSlipInAZoneIsNoOtherPlace() {
+		MarkedText.of("""
+				series S {
+					options { sounder; radar «recquires» }
+					places { forepeak wet; helm «hott»; cabin, mast outside
+						stern wet near compass
+					}
+				}
+				""").assertProblems(
+				"'recquires' is not understood after an option (requires, excludes); before another option put ';'",
+				"'hott' is no zone (dry, wet, hot, outside, vapour, near compass); before another place put ';'");
+	}
+
+	@Test
 	void withoutAnImportThereIsNoCatalogToLookIn() {
 		MarkedText.of("series S { network n { backbone of «light» { } } }")
 				.assertProblems("no cable 'light'; this file imports no catalog");
@@ -202,7 +216,7 @@ class ProblemMessagesTest {
 	void aWordThatBeginsTheNextItemIsNotTakenForAName() {
 		MarkedText.of("""
 				series S {
-					options { a b }
+					options { a; b }
 					network n { backbone { when a { «when» b { } } } }
 				«}»
 				""").assertProblems(

@@ -174,7 +174,7 @@ class ReadingABoatTest {
 		return (Series) HullTexts.spec(read("""
 				import "standard:parts"
 				series S {
-					options { a b c }
+					options { a; b; c }
 					places { helm }
 					supply house { 12 V }
 					%s

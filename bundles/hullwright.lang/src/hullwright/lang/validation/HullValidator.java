@@ -81,6 +81,26 @@ public class HullValidator extends AbstractHullValidator {
 		return node == null ? 0 : node.getStartLine();
 	}
 
+	/** Separators are optional at a line's end; within a line, a slip in a word would otherwise become the next name. */
+	@Check
+	public void oneNameALine(Series series) {
+		reportRunTogether(series.getPlaces(), "is no zone (dry, wet, hot, outside, vapour, near compass); before another place put ';'");
+		reportRunTogether(series.getOptions(), "is not understood after an option (requires, excludes); before another option put ';'");
+	}
+
+	private void reportRunTogether(List<? extends Named> named, String what) {
+		for (int at = 1; at < named.size(); at++) {
+			INode before = NodeModelUtils.findActualNodeFor(named.get(at - 1));
+			INode here = NodeModelUtils.findActualNodeFor(named.get(at));
+			if (before != null && here != null && before.getEndOffset() <= here.getOffset()) {
+				String between = here.getRootNode().getText().substring(before.getEndOffset(), here.getOffset());
+				if (between.chars().noneMatch(character -> character == '\n' || character == ';' || character == ',')) {
+					error("'" + named.get(at).getName() + "' " + what, named.get(at), SpecPackage.Literals.NAMED__NAME, LanguageProblem.NOT_UNDERSTOOD);
+				}
+			}
+		}
+	}
+
 	/** Properties come in any order, which the grammar cannot keep from coming twice. */
 	@Check
 	public void statedOnce(EObject element) {
