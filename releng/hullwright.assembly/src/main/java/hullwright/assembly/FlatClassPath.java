@@ -19,7 +19,7 @@ import java.util.Optional;
 
 /**
  * Makes the class path that the command line starts with: unsigned copies of exactly the jars that it needs, and a file
- * {@code class-path} that lists them, one a line.
+ * {@code class-path} that lists them, one a line; {@code originals} lists the jars that were copied.
  */
 public final class FlatClassPath {
 
@@ -42,6 +42,7 @@ public final class FlatClassPath {
 		for (Bundle bundle : needed) {
 			classPath.add(UnsignedCopy.of(bundle.jar(), bundle.name(), jars).getFileName().toString());
 		}
+		replace(folder.resolve("originals"), needed.stream().map(bundle -> bundle.jar().toString()).toList());
 		replace(folder.resolve("class-path"), classPath);
 		removeOld(jars, classPath);
 	}
