@@ -52,6 +52,7 @@ final class Workbench extends WorkbenchAdvisor {
 
 	@Override
 	public void postStartup() {
+		LibraryLog.open();
 		LanguageService.get();
 		FirstStart.scheduleOnce();
 	}

@@ -1,0 +1,48 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.workbench;
+
+import org.apache.log4j.AppenderSkeleton;
+import org.apache.log4j.Level;
+import org.apache.log4j.Logger;
+import org.apache.log4j.spi.LoggingEvent;
+import org.eclipse.core.runtime.ILog;
+import org.eclipse.core.runtime.Platform;
+
+/**
+ * Brings what Xtext and the language server log into the platform's log, where a person looks. Without it the details of a
+ * failure are lost.
+ */
+final class LibraryLog extends AppenderSkeleton {
+
+	private final ILog log = Platform.getLog(LibraryLog.class);
+
+	/** From now on warnings and errors of the libraries are in the platform's log. */
+	static void open() {
+		LibraryLog library = new LibraryLog();
+		library.setThreshold(Level.WARN);
+		Logger.getRootLogger().addAppender(library);
+	}
+
+	@Override
+	protected void append(LoggingEvent event) {
+		Throwable cause = event.getThrowableInformation() == null ? null : event.getThrowableInformation().getThrowable();
+		if (event.getLevel().isGreaterOrEqual(Level.ERROR)) {
+			log.error(event.getRenderedMessage(), cause);
+		} else {
+			log.warn(event.getRenderedMessage(), cause);
+		}
+	}
+
+	@Override
+	public void close() {
+		// The platform's log stays open.
+	}
+
+	@Override
+	public boolean requiresLayout() {
+		return false;
+	}
+}
