@@ -111,7 +111,7 @@ public final class TextReport {
 		if (series.hulls() > 0) {
 			boats.add(counted(series.allHulls(), series.hulls(), "sold hull", "sold hulls"));
 		}
-		return "Series " + series.series() + ", " + series.devices() + " devices: " + String.join(" and ", boats) + " checked.";
+		return "Series " + series.series() + ", " + counted(false, series.devices(), "device", "devices") + ": " + String.join(" and ", boats) + " checked.";
 	}
 
 	private static String counted(boolean all, int count, String one, String several) {

@@ -9,7 +9,6 @@ import hullwright.network.Boat;
 import hullwright.network.Origin;
 import hullwright.quantity.ScalarQuantity;
 import java.util.Comparator;
-import java.util.List;
 import java.util.Optional;
 
 /**
@@ -68,10 +67,5 @@ public final class BoatUnderCheck {
 	/** A finding of this rule about an element, with the limit, the severity and the source of a band. */
 	public Finding.Builder finding(Origin element, Band band) {
 		return new Finding.Builder(inForce.description(), band.severity(), element).source(band.source()).value("limit", band.limit());
-	}
-
-	/** The bands in force, the mildest first. */
-	public List<Band> bands() {
-		return inForce.bands();
 	}
 }

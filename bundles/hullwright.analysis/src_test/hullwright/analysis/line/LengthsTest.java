@@ -86,6 +86,14 @@ class LengthsTest {
 	}
 
 	@Test
+	void everyElementKnowsHowFarAlongTheWalkItStarts() {
+		Backbone backbone = backbone(terminator("a"), run(5, LIGHT), tee("bow"), run(40, HEAVY), tee("stern"), terminator("b"));
+		BackboneLength length = length(backbone);
+		assertEquals(List.of(0.0, 0.0, 5.0, 5.0, 45.0, 45.0),
+				backbone.elements().stream().map(element -> length.positions().get(element).metres()).toList());
+	}
+
+	@Test
 	void whatNobodySaysCannotBeExceeded() {
 		BackboneLength length = BackboneLength.of(backbone(terminator("a"), terminator("b")), List.of(), DropLength::of);
 		assertTrue(length.longerOfAllowance().isEmpty());
