@@ -153,7 +153,7 @@ forget_classes() {
 
 # One number for the content of all files below some folders of the root, without what a build makes.
 content_of() {
-	(cd "$root" && find "$@" \( -name target -o -name bin -o -name bin-test -o -name src-gen -o -name emf-gen -o -name .settings \) -prune \
+	(cd "$root" && find "$@" \( -name target -o -name bin -o -name bin-test -o -name src-gen -o -name emf-gen -o -name .settings -o -name node_modules \) -prune \
 		-o -type f -print | LC_ALL=C sort | tr '\n' '\0' | xargs -0 cksum | cksum)
 }
 
@@ -162,6 +162,6 @@ changed_since() {
 	stamp=$1
 	shift
 	[ -e "$stamp" ] || return 0
-	[ -n "$(cd "$root" && find "$@" \( -name target -o -name bin -o -name bin-test -o -name src-gen -o -name emf-gen -o -name .settings \) -prune \
+	[ -n "$(cd "$root" && find "$@" \( -name target -o -name bin -o -name bin-test -o -name src-gen -o -name emf-gen -o -name .settings -o -name node_modules \) -prune \
 		-o -cnewer "$stamp" -print 2>&1 | head -n 1)" ]
 }
