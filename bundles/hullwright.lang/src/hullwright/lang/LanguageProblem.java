@@ -24,6 +24,8 @@ public final class LanguageProblem {
 	public static final String STATED_TWICE = "language/stated-twice";
 	/** An imported file does not exist or lies outside the project. */
 	public static final String IMPORT_NOT_FOUND = "language/import-not-found";
+	/** A supply or converter is fed by itself. */
+	public static final String FEEDS_IN_CIRCLE = "language/feeds-in-circle";
 	/** Files import each other in a circle. */
 	public static final String IMPORT_CYCLE = "language/import-cycle";
 

@@ -97,9 +97,9 @@ class ProblemMessagesTest {
 				"no place 'helmet'; did you mean 'helm'?",
 				"no supply 'hose'; did you mean 'house'?",
 				"no option 'autopilots'; did you mean 'autopilot'?",
-				"no part of this network's backbone 'dsh'; did you mean 'dash'?",
+				"no part of this network 'dsh'; did you mean 'dash'?",
 				"no option 'flybridge'",
-				"no device of this network 'winde'; did you mean 'wind'?");
+				"no device, part or line 'winde'; did you mean 'wind'?");
 	}
 
 	@Test
@@ -168,9 +168,9 @@ class ProblemMessagesTest {
 
 	@Test
 	void aWordOfTheLanguageIsNoName() {
-		List<Issue> problems = HullTexts.problems(new HullTexts().read("series S {\n\tplaces { hull }\n}\n"));
+		List<Issue> problems = HullTexts.problems(new HullTexts().read("series S {\n\tplaces { when }\n}\n"));
 		assertEquals(2, problems.get(0).getLineNumber());
-		assertTrue(problems.get(0).getMessage().contains("'hull' is a word of the language; if a name was meant, choose another"),
+		assertTrue(problems.get(0).getMessage().contains("'when' is a word of the language; if a name was meant, choose another"),
 				problems.get(0).getMessage());
 	}
 
@@ -217,7 +217,7 @@ class ProblemMessagesTest {
 		MarkedText.of("""
 				series S {
 					options { a; b }
-					network n { backbone { when a { «when» b { } } } }
+					network n { backbone { when a { when b { «when» a { } } } } }
 				«}»
 				""").assertProblems(
 				"expected '}', found 'when'",

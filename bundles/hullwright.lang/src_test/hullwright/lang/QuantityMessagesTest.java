@@ -46,8 +46,12 @@ class QuantityMessagesTest {
 			terminator t { «120 m» }                      | '120 m' is a length, but a resistance is expected, for example '120 ohm'
 			device d { supply «9» .. 16 V }               | a voltage needs a unit, for example '9 V'
 			device d { supply 9 V .. «16» }               | a voltage needs a unit, for example '16 V'
-			device d { load «3» }                         | a current needs a unit, for example '3 A'
-			device d { load «3 W» }                       | unknown unit 'W'; a current is given in A, mA or LEN
+			device d { load «3» }                         | a load needs a unit, for example '3 A'
+			device d { load «3 V» }                       | '3 V' is no load; one is given in A, mA, LEN, W, mW, ohm, Ω, mohm, kohm
+			device d { load «3 w» }                       | '3 w' is no load; one is given in A, mA, LEN, W, mW, ohm, Ω, mohm, kohm
+			sentence DPT { every «3 m» }                  | '3 m' is a length, but a duration is expected, for example '250 ms'
+			fuse f { opens at 2 times rated within «5» }  | a duration needs a unit, for example '5 s'
+			device d { line a : talker, «4800» }          | a bit rate needs a unit, for example '4800 baud'
 			""")
 	void inACatalog(String part, String message) {
 		MarkedText.of("catalog C {\n\t" + part + "\n}\n").assertProblems(message);

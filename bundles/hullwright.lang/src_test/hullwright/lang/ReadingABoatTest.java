@@ -8,13 +8,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hullwright.quantity.Length;
-import hullwright.spec.AddDrop;
+import hullwright.spec.AddElement;
 import hullwright.spec.BackboneCable;
 import hullwright.spec.BackboneElement;
 import hullwright.spec.BackboneItem;
 import hullwright.spec.BackbonePart;
 import hullwright.spec.CableLeg;
-import hullwright.spec.ChangeDevice;
+import hullwright.spec.ChangeItem;
 import hullwright.spec.Condition;
 import hullwright.spec.DataNetwork;
 import hullwright.spec.Drop;
@@ -22,10 +22,10 @@ import hullwright.spec.Hull;
 import hullwright.spec.Leg;
 import hullwright.spec.Option;
 import hullwright.spec.PartLeg;
-import hullwright.spec.RemoveDevice;
+import hullwright.spec.RemoveItem;
 import hullwright.spec.Series;
 import hullwright.spec.WhenBlock;
-import hullwright.spec.WhenDrops;
+import hullwright.spec.WhenElements;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.eclipse.xtext.resource.XtextResource;
@@ -91,10 +91,10 @@ class ReadingABoatTest {
 		assertEquals(List.of("microToPush", "1 m of pushLight", "pushToMicro", "0.762 m"), gauges.getLegs().stream().map(ReadingABoatTest::say).toList());
 		assertEquals("ID 1", gauges.getDevice().getLabel());
 		assertEquals("a", say(gauges.getCondition()));
-		WhenDrops block = (WhenDrops) network.getElements().get(2);
+		WhenElements block = (WhenElements) network.getElements().get(2);
 		assertEquals("b or c", say(block.getCondition()));
-		assertEquals("not a", say(block.getDrops().get(0).getCondition()));
-		assertTrue(block.getDrops().get(0).isPrepared());
+		assertEquals("not a", say(block.getElements().get(0).getCondition()));
+		assertTrue(((Drop) block.getElements().get(0)).isPrepared());
 	}
 
 	@Test
@@ -137,12 +137,12 @@ class ReadingABoatTest {
 		assertEquals("4", four.getName());
 		assertEquals(List.of("a", "b"), four.getOptions().stream().map(Option::getName).toList());
 		Hull seven = series.getHulls().get(1);
-		assertEquals("weatherSensor", ((ChangeDevice) seven.getChanges().get(0)).getType().getName());
-		assertEquals(List.of("3 m of light"), ((ChangeDevice) seven.getChanges().get(1)).getLegs().stream().map(ReadingABoatTest::say).toList());
-		assertEquals("aisReceiver", ((ChangeDevice) seven.getChanges().get(2)).getType().getName());
-		assertEquals(List.of("1 m of light", "2 m"), ((ChangeDevice) seven.getChanges().get(2)).getLegs().stream().map(ReadingABoatTest::say).toList());
-		assertEquals("vhf", ((RemoveDevice) seven.getChanges().get(3)).getDevice().getName());
-		Drop horn = ((AddDrop) seven.getChanges().get(4)).getDrop();
+		assertEquals("weatherSensor", ((ChangeItem) seven.getChanges().get(0)).getType().getName());
+		assertEquals(List.of("3 m of light"), ((ChangeItem) seven.getChanges().get(1)).getLegs().stream().map(ReadingABoatTest::say).toList());
+		assertEquals("aisReceiver", ((ChangeItem) seven.getChanges().get(2)).getType().getName());
+		assertEquals(List.of("1 m of light", "2 m"), ((ChangeItem) seven.getChanges().get(2)).getLegs().stream().map(ReadingABoatTest::say).toList());
+		assertEquals("vhf", ((RemoveItem) seven.getChanges().get(3)).getTarget().getName());
+		Drop horn = (Drop) ((AddElement) seven.getChanges().get(4)).getElement();
 		assertEquals("dash.3", horn.getFrom().getPart().getName() + "." + horn.getFrom().getPort());
 		assertEquals("fogSignal", horn.getDevice().getType().getName());
 	}
@@ -197,7 +197,7 @@ class ReadingABoatTest {
 		return thing(item) + (item.getCondition() == null ? "" : " when " + say(item.getCondition()));
 	}
 
-	private static String say(List<BackboneItem> items) {
+	private static String say(List<BackboneElement> items) {
 		return items.stream().map(ReadingABoatTest::say).collect(Collectors.joining("; "));
 	}
 

@@ -82,6 +82,7 @@ class ReservedWordsTest {
 				series S {
 				  options { NAME, other requires NAME excludes NAME }
 				  places { NAME near compass, dry1 dry }
+				  switch NAME
 				  supply NAME { 12 V, switch NAME, fuse 3 A, lead 2 m each way of 1.5 mm2 }
 				  network NAME of kind engine bus {
 				    backbone NAME of C.NAME {

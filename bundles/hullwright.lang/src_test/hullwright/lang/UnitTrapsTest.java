@@ -16,6 +16,7 @@ import hullwright.quantity.Voltage;
 import hullwright.spec.BackboneCable;
 import hullwright.spec.CableType;
 import hullwright.spec.DeviceType;
+import hullwright.spec.Load;
 import hullwright.spec.Drop;
 import hullwright.spec.CableLeg;
 import hullwright.spec.PortGroup;
@@ -98,7 +99,8 @@ class UnitTrapsTest {
 	@ParameterizedTest
 	@CsvSource({ "3 LEN, 0.15", "150 mA, 0.15", "0.15 A, 0.15", "1LEN, 0.05" })
 	void loads(String written, double amperes) {
-		assertEquals(amperes, last(DeviceType.class, catalog("device d { load " + written + " }")).getLoad().amperes(), 1e-12);
+		Load load = last(DeviceType.class, catalog("device d { load " + written + " }")).getLoad();
+		assertEquals(amperes, ((Current) load.getNominal()).amperes(), 1e-12);
 	}
 
 	@Test

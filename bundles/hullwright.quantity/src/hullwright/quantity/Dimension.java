@@ -14,12 +14,18 @@ public enum Dimension {
 	VOLTAGE("voltage", "12 V"),
 	/** Amperes; also load equivalency numbers. */
 	CURRENT("current", "3 A"),
+	/** Watts. */
+	POWER("power", "6 W"),
 	/** Ohms. */
 	RESISTANCE("resistance", "120 ohm"),
 	/** Ohms per metre of one conductor. */
 	RESISTANCE_PER_LENGTH("resistance per length", "57 mohm/m"),
 	/** Seconds per metre. */
 	DELAY_PER_LENGTH("delay per length", "4.46 ns/m"),
+	/** Seconds. */
+	DURATION("duration", "250 ms"),
+	/** Bits per second. */
+	BIT_RATE("bit rate", "4800 baud"),
 	/** A gauge number or a cross-section. */
 	CONDUCTOR_SIZE("conductor size", "1.5 mm2");
 

@@ -4,6 +4,9 @@
  */
 package hullwright.quantity;
 
+import java.util.List;
+import java.util.stream.Collectors;
+
 /**
  * A text that is no quantity of the kind that was expected. The message is meant for the person who wrote the text; the
  * reason and the proposal let an editor offer a mend.
@@ -46,9 +49,13 @@ public final class QuantityFormatException extends Exception {
 	}
 
 	static QuantityFormatException unitMissing(String number, Dimension expected) {
-		String proposal = number + " " + Unit.of(expected).get(0).symbol();
+		return unitMissing(number, expected.label(), expected);
+	}
+
+	static QuantityFormatException unitMissing(String number, String what, Dimension likeliest) {
+		String proposal = number + " " + Unit.of(likeliest).get(0).symbol();
 		return new QuantityFormatException(Reason.UNIT_MISSING,
-				"a " + expected.label() + " needs a unit, for example '" + proposal + "'", proposal);
+				"a " + what + " needs a unit, for example '" + proposal + "'", proposal);
 	}
 
 	static QuantityFormatException unitUnknown(String unit, Dimension expected) {
@@ -59,6 +66,11 @@ public final class QuantityFormatException extends Exception {
 	static QuantityFormatException wrongKind(String text, Dimension found, Dimension expected) {
 		return new QuantityFormatException(Reason.WRONG_KIND, "'" + text + "' is a " + found.label() + ", but a "
 				+ expected.label() + " is expected, for example '" + expected.example() + "'", "");
+	}
+
+	static QuantityFormatException noneOf(String text, String what, List<Dimension> allowed) {
+		String units = allowed.stream().flatMap(kind -> Unit.of(kind).stream()).map(Unit::symbol).collect(Collectors.joining(", "));
+		return new QuantityFormatException(Reason.WRONG_KIND, "'" + text + "' is no " + what + "; one is given in " + units, "");
 	}
 
 	static QuantityFormatException negative(String text, Dimension expected) {

@@ -6,6 +6,7 @@ package hullwright.quantity;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -55,6 +56,26 @@ public final class QuantityText {
 		return parse(text, dimension);
 	}
 
+	/**
+	 * Reads a quantity of one of several kinds.
+	 *
+	 * @param text the text
+	 * @param what what the quantity is, in words: {@code load}
+	 * @param allowed the kinds, the likeliest first
+	 * @throws QuantityFormatException if the text is no number with a unit of one of those kinds, or the number is negative
+	 */
+	public static Quantity parse(String text, String what, List<Dimension> allowed) throws QuantityFormatException {
+		Matcher matcher = match(text, allowed.get(0));
+		if (matcher.group(2) == null) {
+			throw QuantityFormatException.unitMissing(matcher.group(1), what, allowed.get(0));
+		}
+		Optional<Dimension> kind = Unit.of(matcher.group(2)).map(Unit::dimension);
+		if (kind.filter(allowed::contains).isEmpty()) {
+			throw QuantityFormatException.noneOf(text.strip(), what, allowed);
+		}
+		return parse(text, kind.get());
+	}
+
 	private static Matcher match(String text, Dimension expected) throws QuantityFormatException {
 		Matcher matcher = NUMBER_AND_UNIT.matcher(text);
 		if (!matcher.matches()) {
@@ -89,6 +110,14 @@ public final class QuantityText {
 			return number(voltage.volts()) + " V";
 		} else if (quantity instanceof Current current) {
 			return number(current.amperes()) + " A";
+		} else if (quantity instanceof Power power) {
+			return number(power.watts()) + " W";
+		} else if (quantity instanceof Duration duration) {
+			return Math.abs(duration.seconds()) < 1
+					? number(duration.seconds() * 1000) + " ms"
+					: number(duration.seconds()) + " s";
+		} else if (quantity instanceof BitRate rate) {
+			return number(rate.bitsPerSecond()) + " baud";
 		} else if (quantity instanceof Resistance resistance) {
 			return Math.abs(resistance.ohms()) < 1
 					? number(resistance.ohms() * 1000) + " mohm"

@@ -29,6 +29,9 @@ public enum Unit {
 	MILLIAMPERE("mA", Dimension.CURRENT, v -> new Current(v / 1000)),
 	LOAD_EQUIVALENCY_NUMBER("LEN", Dimension.CURRENT, v -> new Current(v * Current.LEN.amperes())),
 
+	WATT("W", Dimension.POWER, Power::new),
+	MILLIWATT("mW", Dimension.POWER, v -> new Power(v / 1000)),
+
 	OHM("ohm", Dimension.RESISTANCE, Resistance::new),
 	OHM_SIGN("Ω", Dimension.RESISTANCE, Resistance::new),
 	MILLIOHM("mohm", Dimension.RESISTANCE, v -> new Resistance(v / 1000)),
@@ -39,6 +42,14 @@ public enum Unit {
 	OHM_PER_KILOMETRE("ohm/km", Dimension.RESISTANCE_PER_LENGTH, v -> new ResistancePerLength(v / 1000)),
 
 	NANOSECOND_PER_METRE("ns/m", Dimension.DELAY_PER_LENGTH, v -> new DelayPerLength(v / 1e9)),
+
+	SECOND("s", Dimension.DURATION, Duration::new),
+	MILLISECOND("ms", Dimension.DURATION, v -> new Duration(v / 1000)),
+	MINUTE("min", Dimension.DURATION, v -> new Duration(v * 60)),
+	HOUR("h", Dimension.DURATION, v -> new Duration(v * 3600)),
+
+	BAUD("baud", Dimension.BIT_RATE, BitRate::new),
+	KILOBIT_PER_SECOND("kbit/s", Dimension.BIT_RATE, v -> new BitRate(v * 1000)),
 
 	SQUARE_MILLIMETRE("mm2", Dimension.CONDUCTOR_SIZE, CrossSection::new),
 	SQUARE_MILLIMETRE_SIGN("mm²", Dimension.CONDUCTOR_SIZE, CrossSection::new),

@@ -7,6 +7,8 @@ package hullwright.lang.conversion;
 import com.google.inject.Inject;
 import com.google.inject.Singleton;
 import hullwright.quantity.Dimension;
+import java.time.LocalDate;
+
 import org.eclipse.xtext.conversion.IValueConverter;
 import org.eclipse.xtext.conversion.ValueConverter;
 import org.eclipse.xtext.conversion.impl.AbstractDeclarativeValueConverterService;
@@ -68,6 +70,36 @@ public class HullValueConverters extends AbstractDeclarativeValueConverterServic
 	@ValueConverter(rule = "ConductorSize")
 	public IValueConverter<Object> conductorSize() {
 		return QuantityConverter.of(Dimension.CONDUCTOR_SIZE);
+	}
+
+	@ValueConverter(rule = "Duration")
+	public IValueConverter<Object> duration() {
+		return QuantityConverter.of(Dimension.DURATION);
+	}
+
+	@ValueConverter(rule = "BitRate")
+	public IValueConverter<Object> bitRate() {
+		return QuantityConverter.of(Dimension.BIT_RATE);
+	}
+
+	@ValueConverter(rule = "LoadAmount")
+	public IValueConverter<Object> loadAmount() {
+		return QuantityConverter.ofOneOf("load", Dimension.CURRENT, Dimension.POWER, Dimension.RESISTANCE);
+	}
+
+	@ValueConverter(rule = "Date")
+	public IValueConverter<LocalDate> date() {
+		return new DateConverter();
+	}
+
+	@ValueConverter(rule = "Decimal")
+	public IValueConverter<Double> decimal() {
+		return new DecimalConverter();
+	}
+
+	@ValueConverter(rule = "ParameterValue")
+	public IValueConverter<Object> parameterValue() {
+		return new ParameterValueConverter();
 	}
 
 	@ValueConverter(rule = "AnyQuantity")

@@ -8,7 +8,7 @@ import hullwright.quantity.Dimension;
 import hullwright.quantity.Quantity;
 import hullwright.quantity.QuantityFormatException;
 import hullwright.quantity.QuantityText;
-import java.util.Optional;
+import java.util.List;
 import org.eclipse.xtext.conversion.IValueConverter;
 import org.eclipse.xtext.conversion.ValueConverterException;
 import org.eclipse.xtext.nodemodel.INode;
@@ -18,18 +18,27 @@ import org.eclipse.xtext.nodemodel.INode;
  */
 final class QuantityConverter implements IValueConverter<Object> {
 
-	private final Optional<Dimension> expected;
+	private interface Reading {
+		Quantity read(String text) throws QuantityFormatException;
+	}
 
-	private QuantityConverter(Optional<Dimension> expected) {
-		this.expected = expected;
+	private final Reading reading;
+
+	private QuantityConverter(Reading reading) {
+		this.reading = reading;
 	}
 
 	static QuantityConverter of(Dimension expected) {
-		return new QuantityConverter(Optional.of(expected));
+		return new QuantityConverter(text -> QuantityText.parse(text, expected));
+	}
+
+	/** Reads a quantity of one of several kinds, which people call by one word. */
+	static QuantityConverter ofOneOf(String what, Dimension... allowed) {
+		return new QuantityConverter(text -> QuantityText.parse(text, what, List.of(allowed)));
 	}
 
 	static QuantityConverter ofAnyKind() {
-		return new QuantityConverter(Optional.empty());
+		return new QuantityConverter(QuantityText::parse);
 	}
 
 	@Override
@@ -39,7 +48,7 @@ final class QuantityConverter implements IValueConverter<Object> {
 			return null;
 		}
 		try {
-			return expected.isPresent() ? QuantityText.parse(text, expected.get()) : QuantityText.parse(text);
+			return reading.read(text);
 		} catch (QuantityFormatException e) {
 			throw new ValueConverterException(e.getMessage(), node, e);
 		}

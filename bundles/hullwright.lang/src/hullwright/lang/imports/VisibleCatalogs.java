@@ -40,11 +40,12 @@ public class VisibleCatalogs {
 		return catalogs;
 	}
 
-	/** The visible catalogs that declare a part or a family with this simple name. */
+	/** The visible catalogs that declare a part, a family or a message with this simple name. */
 	public List<Catalog> declaring(EObject element, String name) {
 		return from(element).stream()
 				.filter(catalog -> catalog.getParts().stream().anyMatch(part -> name.equals(part.getName()))
-						|| catalog.getFamilies().stream().anyMatch(family -> name.equals(family.getName())))
+						|| catalog.getFamilies().stream().anyMatch(family -> name.equals(family.getName()))
+						|| catalog.getMessages().stream().anyMatch(message -> name.equals(message.getName())))
 				.toList();
 	}
 

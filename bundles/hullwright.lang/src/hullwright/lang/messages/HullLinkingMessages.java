@@ -69,12 +69,17 @@ public class HullLinkingMessages extends LinkingDiagnosticMessageProvider {
 		if (!isCatalogEntry(reference.getEReferenceType())) {
 			return "";
 		}
+		if (reference.getEReferenceType() == SpecPackage.Literals.MESSAGE
+				&& catalogs.from(from).stream().allMatch(catalog -> catalog.getMessages().isEmpty())) {
+			return "; PGNs and sentences come with: import \"standard:messages\"";
+		}
 		List<String> names = catalogs.from(from).stream().map(Catalog::getName).distinct().toList();
 		return names.isEmpty() ? "; this file imports no catalog" : " in " + String.join(" or ", names);
 	}
 
 	private static EClass kindOf(Catalog home, String name) {
-		return Stream.<Named>concat(home.getParts().stream(), home.getFamilies().stream())
+		return Stream.of(home.getParts(), home.getFamilies(), home.getMessages())
+				.<Named>flatMap(List::stream)
 				.filter(entry -> name.equals(entry.getName()))
 				.map(EObject::eClass)
 				.findFirst()
@@ -82,6 +87,6 @@ public class HullLinkingMessages extends LinkingDiagnosticMessageProvider {
 	}
 
 	private static boolean isCatalogEntry(EClass type) {
-		return type == SpecPackage.Literals.FAMILY || SpecPackage.Literals.PART_TYPE.isSuperTypeOf(type);
+		return type == SpecPackage.Literals.FAMILY || type == SpecPackage.Literals.MESSAGE || SpecPackage.Literals.PART_TYPE.isSuperTypeOf(type);
 	}
 }

@@ -7,13 +7,15 @@ package hullwright.lang.validation;
 import hullwright.lang.LanguageProblem;
 import hullwright.lang.imports.Imports;
 import hullwright.lang.messages.SpecWords;
-import hullwright.spec.BackboneItem;
+import hullwright.lang.scoping.NamesOnBoard;
 import hullwright.spec.Catalog;
 import hullwright.spec.DataNetwork;
-import hullwright.spec.Device;
+import hullwright.spec.DeviceType;
 import hullwright.spec.Import;
 import hullwright.spec.Named;
 import hullwright.spec.Option;
+import hullwright.spec.Pgn;
+import hullwright.spec.PowerSource;
 import hullwright.spec.Series;
 import hullwright.spec.SpecFile;
 import hullwright.spec.SpecPackage;
@@ -40,6 +42,18 @@ public class HullValidator extends AbstractHullValidator {
 	public void namesInCatalog(Catalog catalog) {
 		reportTaken(catalog.getFamilies());
 		reportTaken(catalog.getParts());
+		reportTaken(catalog.getMessages());
+	}
+
+	@Check
+	public void namesInDevice(DeviceType device) {
+		reportTaken(device.getPorts());
+	}
+
+	@Check
+	public void namesInMessage(Pgn message) {
+		reportTaken(message.getKeys());
+		reportTaken(message.getKeys().stream().flatMap(key -> key.getValues().stream()).toList());
 	}
 
 	@Check
@@ -48,16 +62,20 @@ public class HullValidator extends AbstractHullValidator {
 		series.getChoices().forEach(choice -> options.addAll(choice.getOptions()));
 		reportTaken(options);
 		reportTaken(series.getPlaces());
-		reportTaken(series.getSupplies());
-		reportTaken(series.getNetworks());
+		reportTaken(series.getBulkheads());
+		reportTaken(series.getRoutes());
+		reportTaken(series.getSwitches());
+		reportTaken(series.getStates());
+		reportTaken(series.getSources());
+		List<Named> networksAndItems = new ArrayList<>(series.getNetworks());
+		series.getItems().forEach(item -> networksAndItems.addAll(NamesOnBoard.of(item)));
+		reportTaken(networksAndItems);
 		reportTaken(series.getHulls());
 	}
 
 	@Check
 	public void namesInNetwork(DataNetwork network) {
-		List<Named> names = new ArrayList<>(EcoreUtil2.getAllContentsOfType(network, BackboneItem.class));
-		names.addAll(EcoreUtil2.getAllContentsOfType(network, Device.class));
-		reportTaken(names);
+		reportTaken(NamesOnBoard.of(network));
 	}
 
 	@Check
@@ -97,6 +115,17 @@ public class HullValidator extends AbstractHullValidator {
 				if (between.chars().noneMatch(character -> character == '\n' || character == ';' || character == ',')) {
 					error("'" + named.get(at).getName() + "' " + what, named.get(at), SpecPackage.Literals.NAMED__NAME, LanguageProblem.NOT_UNDERSTOOD);
 				}
+			}
+		}
+	}
+
+	@Check
+	public void feedsInCircle(PowerSource source) {
+		Set<PowerSource> seen = new HashSet<>();
+		for (PowerSource next = FeedingSource.of(source); next != null && seen.add(next); next = FeedingSource.of(next)) {
+			if (next == source) {
+				error("'" + source.getName() + "' feeds itself, in a circle", source, SpecPackage.Literals.NAMED__NAME,
+						LanguageProblem.FEEDS_IN_CIRCLE);
 			}
 		}
 	}

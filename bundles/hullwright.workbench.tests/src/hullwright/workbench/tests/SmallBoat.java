@@ -22,6 +22,8 @@ final class SmallBoat {
 					helm "Helm"
 				}
 
+				switch electronics
+
 				supply battery "House battery" {
 					12 V, lowest 11.0 V, highest 14.6 V
 					switch electronics
