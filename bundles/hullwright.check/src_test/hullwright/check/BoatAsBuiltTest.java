@@ -115,8 +115,8 @@ class BoatAsBuiltTest {
 				drop t.1 via 2 m to display : instrumentDisplay { label "CD1" }
 				""")).networks().get(0);
 		Drop repeater = network.drops().get(0);
-		assertEquals("Skerry.instruments.t", repeater.part());
-		assertEquals(3, repeater.port());
+		assertEquals("Skerry.instruments.t", repeater.from().part());
+		assertEquals(3, repeater.from().port().orElseThrow());
 		assertEquals(List.of("Skerry.instruments.repeater.leg-1", "Skerry.instruments.repeater.leg-2"), repeater.legs().stream().map(Element::name).toList());
 		assertTrue(repeater.legs().stream().noneMatch(Element::turned));
 		Drop display = network.drops().get(1);
@@ -127,7 +127,7 @@ class BoatAsBuiltTest {
 	@Test
 	void anInLineTerminatorHasItsDeviceBehindIt() {
 		Fitting end = (Fitting) backbone(boat(series("tee t : tee1 terminator masthead : mastEnd to wind : windSensor", ""))).get(1);
-		assertEquals("Skerry.instruments.wind", end.behind().orElseThrow().name());
+		assertEquals("Skerry.instruments.wind", end.details().device().orElseThrow().name());
 	}
 
 	@Test
@@ -149,7 +149,7 @@ class BoatAsBuiltTest {
 
 	/** A drop without the places in the text, which the order changes. */
 	private static List<Object> without(Drop drop) {
-		return List.of(drop.name(), drop.part(), drop.port(), drop.device().orElseThrow().model(), ((CableRun) drop.legs().get(0)).length());
+		return List.of(drop.name(), drop.from(), drop.device().orElseThrow().model(), ((CableRun) drop.legs().get(0)).length());
 	}
 
 	@Test

@@ -6,22 +6,34 @@ package hullwright.network;
 
 import java.util.List;
 
+import hullwright.network.layout.Layout;
+import hullwright.network.power.PowerPlant;
+
 /**
  * One boat as it will be built.
  *
- * @param series the name of the hull series
- * @param revision the revision of the text, empty if it states none
- * @param selection which boat of the series it is
- * @param networks its data networks, in the order of the text
- * @param supplies what can feed them, in the order of the text
- * @param partsOnOffer the parts of all catalogs that the series can name, for fixes that propose one
- * @param origin the series in the text
+ * @param series the name of the series
+ * @param revision the revision of its text, empty if none
+ * @param selection the options or the hull
+ * @param networks its data networks
+ * @param devices the devices that no drop declares: serial equipment and bridges
+ * @param serialLines its serial lines
+ * @param wirelessHops its radio links
+ * @param power where its power comes from
+ * @param layout its places and the ways between them
+ * @param waivers the findings that the yard lives with
+ * @param partsOnOffer the parts that its catalogs offer
+ * @param origin its place in the text
  */
-public record Boat(String series, String revision, Selection selection, List<Network> networks, List<Supply> supplies,
+public record Boat(String series, String revision, Selection selection, List<Network> networks, List<FittedDevice> devices,
+		List<SerialLine> serialLines, List<WirelessHop> wirelessHops, PowerPlant power, Layout layout, List<Waiver> waivers,
 		PartsOnOffer partsOnOffer, Origin origin) {
 
 	public Boat {
 		networks = List.copyOf(networks);
-		supplies = List.copyOf(supplies);
+		devices = List.copyOf(devices);
+		serialLines = List.copyOf(serialLines);
+		wirelessHops = List.copyOf(wirelessHops);
+		waivers = List.copyOf(waivers);
 	}
 }

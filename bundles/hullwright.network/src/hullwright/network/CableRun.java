@@ -4,21 +4,25 @@
  */
 package hullwright.network;
 
+import java.util.Optional;
+
+import hullwright.network.layout.Way;
 import hullwright.network.part.Cable;
 import hullwright.network.part.Connector;
 import hullwright.quantity.Length;
-import java.util.Optional;
 
 /**
- * A piece of cable.
+ * A length of cable.
  *
- * @param name the qualified name, derived from its neighbours if the text gives none
- * @param cable what it is made of, or empty if the text does not say
- * @param length how long it is
- * @param turned whether it lies the other way round than the catalog writes its ends
+ * @param name the qualified name
+ * @param cable what it is made of; empty if the text does not say
+ * @param length how long the fitted piece is
+ * @param way the way that it must reach, if the text says
+ * @param turned whether it lies the other way round than its catalog writes it
  * @param origin its place in the text
  */
-public record CableRun(String name, Optional<Cable> cable, Length length, boolean turned, Origin origin) implements Element {
+public record CableRun(String name, Optional<Cable> cable, Length length, Optional<Way> way, boolean turned, Origin origin)
+		implements Element {
 
 	@Override
 	public Optional<Connector> towardsStart() {
@@ -32,6 +36,6 @@ public record CableRun(String name, Optional<Cable> cable, Length length, boolea
 
 	@Override
 	public CableRun turned(boolean otherWay) {
-		return new CableRun(name, cable, length, otherWay, origin);
+		return new CableRun(name, cable, length, way, otherWay, origin);
 	}
 }

@@ -8,16 +8,17 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A branch from a port of the backbone to a device.
+ * A branch from a port to a device.
  *
- * @param name the qualified name, that of its device
- * @param part the qualified name of the tee or block it starts at
- * @param port the number of the port it starts at
- * @param legs the cables and parts between, from the backbone to the device; the device's own lead is not among them
- * @param device the device, or empty where cable and port are prepared for a later one
+ * @param name the qualified name: that of the device it declares, else one made of where it starts or ends
+ * @param from the port it starts at
+ * @param legs the cables and parts between, from the backbone to the device
+ * @param device the device at its end; none where it is prepared for one to come
+ * @param devicePort the port of the device, if the text names one
  * @param origin its place in the text
  */
-public record Drop(String name, String part, int port, List<Element> legs, Optional<FittedDevice> device, Origin origin) {
+public record Drop(String name, PortRef from, List<Element> legs, Optional<FittedDevice> device, Optional<String> devicePort,
+		Origin origin) {
 
 	public Drop {
 		legs = List.copyOf(legs);

@@ -4,10 +4,10 @@
  */
 package hullwright.resolve;
 
-import hullwright.spec.Condition;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
+
+import hullwright.spec.Condition;
+import hullwright.spec.SpecPackage;
 
 /**
  * When something is fitted: at least one of the alternatives holds.
@@ -17,38 +17,53 @@ import java.util.Set;
 record FittedWhen(List<List<Term>> alternatives) {
 
 	static final FittedWhen ALWAYS = new FittedWhen(List.of(List.of()));
+	static final FittedWhen NEVER = new FittedWhen(List.of());
 
-	/** One option, ordered or not. */
-	record Term(String option, boolean ordered) {
+	/** One thing that holds for an order or does not. */
+	sealed interface Term {
+		boolean holds(Order order);
+	}
+
+	private record OptionTerm(String option, boolean ordered) implements Term {
+		@Override
+		public boolean holds(Order order) {
+			return order.options().contains(option) == ordered;
+		}
+	}
+
+	private record FromHull(int first) implements Term {
+		@Override
+		public boolean holds(Order order) {
+			return order.hull().isEmpty() || order.hull().getAsInt() >= first;
+		}
+	}
+
+	private record UntilHull(int last) implements Term {
+		@Override
+		public boolean holds(Order order) {
+			return order.hull().isPresent() && order.hull().getAsInt() <= last;
+		}
 	}
 
 	static FittedWhen of(Condition condition) {
 		return condition == null ? ALWAYS : new FittedWhen(condition.getAlternatives().stream()
-				.map(conjunction -> conjunction.getTerms().stream()
-						.map(term -> new Term(term.getOption().getName(), !term.isNegated()))
-						.toList())
+				.map(conjunction -> conjunction.getTerms().stream().map(FittedWhen::term).toList())
 				.toList());
 	}
 
-	boolean holds(Set<String> options) {
+	private static Term term(hullwright.spec.Term term) {
+		if (term.getOption() != null) {
+			return new OptionTerm(term.getOption().getName(), !term.isNegated());
+		}
+		return term.eIsSet(SpecPackage.Literals.TERM__UNTIL_HULL) ? new UntilHull(term.getUntilHull()) : new FromHull(term.getFromHull());
+	}
+
+	boolean holds(Order order) {
 		for (List<Term> alternative : alternatives) {
-			if (alternative.stream().allMatch(term -> options.contains(term.option) == term.ordered)) {
+			if (alternative.stream().allMatch(term -> term.holds(order))) {
 				return true;
 			}
 		}
 		return false;
-	}
-
-	/** Holds when both do. */
-	FittedWhen and(FittedWhen other) {
-		List<List<Term>> both = new ArrayList<>();
-		for (List<Term> mine : alternatives) {
-			for (List<Term> others : other.alternatives) {
-				List<Term> joined = new ArrayList<>(mine);
-				joined.addAll(others);
-				both.add(joined);
-			}
-		}
-		return new FittedWhen(both);
 	}
 }

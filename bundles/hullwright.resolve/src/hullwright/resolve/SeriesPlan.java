@@ -4,12 +4,28 @@
  */
 package hullwright.resolve;
 
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SortedSet;
+import java.util.TreeSet;
+
+import org.eclipse.emf.common.util.TreeIterator;
+import org.eclipse.emf.ecore.EObject;
+
 import hullwright.network.Boat;
+import hullwright.network.FittedDevice;
 import hullwright.network.Network;
 import hullwright.network.Origin;
 import hullwright.network.PartsOnOffer;
 import hullwright.network.Selection;
-import hullwright.network.Supply;
+import hullwright.network.SerialLine;
+import hullwright.network.Waiver;
+import hullwright.network.WirelessHop;
+import hullwright.network.layout.Layout;
 import hullwright.network.part.Cable;
 import hullwright.network.part.Part;
 import hullwright.spec.Catalog;
@@ -17,16 +33,6 @@ import hullwright.spec.DataNetwork;
 import hullwright.spec.Device;
 import hullwright.spec.Hull;
 import hullwright.spec.Series;
-import hullwright.spec.SupplySource;
-import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.SortedSet;
-import java.util.TreeSet;
-import org.eclipse.emf.common.util.TreeIterator;
-import org.eclipse.emf.ecore.EObject;
 
 /**
  * A series copied out of EMF: all that is needed to make any of its boats. Immutable; making boats needs no lock.
@@ -39,7 +45,10 @@ public final class SeriesPlan {
 	private final OptionSpace options;
 	private final List<NetworkPlan> networks = new ArrayList<>();
 	private final List<HullPlan> hulls = new ArrayList<>();
-	private final List<Supply> supplies = new ArrayList<>();
+	private final ItemsPlan items = new ItemsPlan();
+	private final PowerPlan power;
+	private final Layout layout;
+	private final List<Waiver> waivers;
 	private final PartsOnOffer partsOnOffer;
 	private final int devices;
 
@@ -52,31 +61,29 @@ public final class SeriesPlan {
 	 */
 	public SeriesPlan(Series series, List<Catalog> visibleCatalogs, TextPlaces places) {
 		name = series.getName();
-		revision = CatalogParts.text(series.getRevision());
+		revision = Copying.text(series.getRevision());
 		origin = places.of(series, name);
 		options = new OptionSpace(series);
 		CatalogParts parts = new CatalogParts();
+		Copying copying = new Copying(parts, new NamesInText(series), places);
 		Map<String, Optional<Cable>> usualCables = new HashMap<>();
 		for (DataNetwork network : series.getNetworks()) {
-			NetworkPlan plan = NetworkPlan.of(network, name + "." + network.getName(), parts, places);
+			NetworkPlan plan = NetworkPlan.of(network, copying);
 			networks.add(plan);
 			usualCables.put(plan.name(), plan.usualCable());
 		}
+		items.add(series.getItems(), WhenFitted.Blocks.NONE, copying);
 		for (Hull hull : series.getHulls()) {
-			hulls.add(HullPlan.of(hull, name + ".hull-" + hull.getName(), name, parts, places, usualCables));
+			hulls.add(HullPlan.of(hull, usualCables, copying));
 		}
-		series.getSupplies().forEach(supply -> supplies.add(supply(supply, places)));
+		power = PowerPlan.of(series, copying);
+		layout = LayoutPlan.of(series, copying);
+		waivers = series.getWaivers().stream().map(waiver -> new Waiver(waiver.getRule(), copying.names().ofOwn(waiver.getElement()),
+				Copying.text(waiver.getReason()), Optional.ofNullable(waiver.getUntil()), places.of(waiver, name))).toList();
 		List<Part> offered = new ArrayList<>();
 		visibleCatalogs.forEach(catalog -> catalog.getParts().forEach(type -> parts.of(type).ifPresent(offered::add)));
 		partsOnOffer = new PartsOnOffer(offered);
 		devices = count(series, Device.class);
-	}
-
-	private Supply supply(SupplySource supply, TextPlaces places) {
-		return new Supply(supply.getName(), Optional.ofNullable(supply.getNominal()), Optional.ofNullable(supply.getLowest()),
-				Optional.ofNullable(supply.getHighest()), CatalogParts.text(supply.getSwitchName()), Optional.ofNullable(supply.getFuse()),
-				Optional.ofNullable(supply.getLead()).map(lead -> lead.getLength()),
-				Optional.ofNullable(supply.getLead()).map(lead -> lead.getSize()), places.of(supply, name + "." + supply.getName()));
 	}
 
 	private static int count(Series series, Class<? extends EObject> kind) {
@@ -124,12 +131,20 @@ public final class SeriesPlan {
 
 	/** The boat of a selection. */
 	public Boat boat(Selection selection) {
-		List<HullPlan.Change> changes = selection.hull()
-				.flatMap(hullName -> hulls.stream().filter(hull -> hull.name().equals(hullName)).findFirst())
-				.map(HullPlan::changes)
-				.orElse(List.of());
+		Order order = Order.of(selection);
+		HullPlan hull = selection.hull()
+				.flatMap(hullName -> hulls.stream().filter(each -> each.name().equals(hullName)).findFirst())
+				.orElse(HullPlan.NONE);
+		Map<String, FittedDevice> others = items.devices(order, hull);
+		others.putAll(hull.changes().items().devices(order, hull));
 		List<Network> fitted = new ArrayList<>(networks.size());
-		networks.forEach(network -> fitted.add(network.on(selection.options(), changes)));
-		return new Boat(name, revision, selection, fitted, supplies, partsOnOffer, origin);
+		networks.forEach(network -> network.on(order, hull, others).ifPresent(fitted::add));
+		Set<String> onBoard = DevicesOnBoard.names(fitted, others.values());
+		List<SerialLine> lines = new ArrayList<>(items.lines(order, hull, onBoard));
+		lines.addAll(hull.changes().items().lines(order, hull, onBoard));
+		List<WirelessHop> hops = new ArrayList<>(items.hops(order, hull, onBoard));
+		hops.addAll(hull.changes().items().hops(order, hull, onBoard));
+		return new Boat(name, revision, selection, fitted, List.copyOf(others.values()), lines, hops, power.on(order), layout, waivers,
+				partsOnOffer, origin);
 	}
 }

@@ -51,7 +51,7 @@ record EndStretch(Stretch tail, Stretch longestDrop) {
 
 	private static Stretch longestDropAt(Fitting tee, List<Drop> drops, Function<Drop, DropLength> dropLength, Optional<Cable> grade) {
 		return drops.stream()
-				.filter(drop -> drop.part().equals(tee.name()))
+				.filter(drop -> drop.from().part().equals(tee.name()))
 				.max(Comparator.comparing(drop -> dropLength.apply(drop).total()))
 				.map(drop -> stretchOf(drop, dropLength.apply(drop).total(), grade))
 				.orElse(Stretch.NONE);

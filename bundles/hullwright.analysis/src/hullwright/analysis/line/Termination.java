@@ -8,6 +8,7 @@ import hullwright.network.Backbone;
 import hullwright.network.Element;
 import hullwright.network.Fitting;
 import hullwright.network.part.Connector;
+import hullwright.network.part.DeviceModel;
 import hullwright.network.part.Terminator;
 import java.util.List;
 import java.util.Optional;
@@ -19,7 +20,7 @@ import java.util.Optional;
  * @param end the terminator at the end where the text ends, if there is one
  * @param openAtStart the connector that lies open at the start, if the start is not terminated and the connector is known
  * @param openAtEnd the connector that lies open at the end, if the end is not terminated and the connector is known
- * @param total how many terminators lie in the backbone, wherever they are
+ * @param total how many terminators lie in the backbone, wherever they are; a device with a resistor built in is one
  */
 public record Termination(Optional<Fitting> start, Optional<Fitting> end, Optional<Connector> openAtStart,
 		Optional<Connector> openAtEnd, int total) {
@@ -41,6 +42,11 @@ public record Termination(Optional<Fitting> start, Optional<Fitting> end, Option
 	}
 
 	private static Optional<Fitting> asTerminator(Element element) {
-		return element instanceof Fitting fitting && fitting.part() instanceof Terminator ? Optional.of(fitting) : Optional.empty();
+		if (!(element instanceof Fitting fitting)) {
+			return Optional.empty();
+		}
+		boolean terminates = fitting.part() instanceof Terminator
+				|| fitting.part() instanceof DeviceModel device && device.terminates().isPresent();
+		return terminates ? Optional.of(fitting) : Optional.empty();
 	}
 }

@@ -11,9 +11,11 @@ import hullwright.network.Element;
 import hullwright.network.FittedDevice;
 import hullwright.network.Fitting;
 import hullwright.network.Origin;
+import hullwright.network.PortRef;
 import hullwright.network.part.Adapter;
 import hullwright.network.part.Cable;
 import hullwright.network.part.DeviceModel;
+import hullwright.network.part.DevicePower;
 import hullwright.network.part.Ends;
 import hullwright.network.part.Part;
 import hullwright.network.part.PartIdentity;
@@ -36,7 +38,7 @@ final class Lines {
 	}
 
 	private static PartIdentity named(String name) {
-		return new PartIdentity("Test", name, "", "", "");
+		return PartIdentity.named("Test", name);
 	}
 
 	private static Cable cable(String name, double longestBackbone) {
@@ -45,11 +47,11 @@ final class Lines {
 	}
 
 	static Element run(double metres, Cable cable) {
-		return new CableRun("run", Optional.of(cable), new Length(metres), false, Origin.nowhere("run"));
+		return new CableRun("run", Optional.of(cable), new Length(metres), Optional.empty(), false, Origin.nowhere("run"));
 	}
 
 	private static Fitting fitting(String name, Part part) {
-		return new Fitting(name, part, false, Optional.empty(), "", List.of(), false, Optional.empty(), Origin.nowhere(name));
+		return new Fitting(name, part, false, Fitting.Details.UNSTATED, Origin.nowhere(name));
 	}
 
 	static Element tee(String name) {
@@ -69,10 +71,10 @@ final class Lines {
 	}
 
 	static Drop drop(String tee, double leadMetres, Element... legs) {
-		DeviceModel model = new DeviceModel(named("device"),
+		DeviceModel model = DeviceModel.of(named("device"),
 				leadMetres == 0 ? Optional.empty() : Optional.of(new DeviceModel.Lead(new Length(leadMetres), Optional.empty())),
-				Map.of(), false, false, Optional.empty(), Optional.empty(), Optional.empty());
-		return new Drop("device", tee, 1, List.of(legs), Optional.of(new FittedDevice("device", model, Optional.empty(), "", Origin.nowhere("device"))),
-				Origin.nowhere("device"));
+				Map.of(), DevicePower.UNSTATED);
+		return new Drop("device", new PortRef(tee, Optional.of(1)), List.of(legs),
+				Optional.of(FittedDevice.of("device", model, Origin.nowhere("device"))), Optional.empty(), Origin.nowhere("device"));
 	}
 }

@@ -4,40 +4,64 @@
  */
 package hullwright.network.part;
 
-import hullwright.quantity.Current;
-import hullwright.quantity.Length;
-import hullwright.quantity.Voltage;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
-import java.util.Collections;
+import java.util.Set;
+
+import hullwright.quantity.Length;
+import hullwright.quantity.Resistance;
 
 /**
- * A device as a catalog describes it.
+ * A kind of device: on a network, on a serial line, or both.
  *
- * @param identity its name and where its values come from
+ * @param identity what it is called
  * @param lead the cable that is part of it, if any
- * @param ports its own connectors by name
- * @param ownSupply whether it is fed from elsewhere
- * @param isolated whether its own supply is isolated from the network
- * @param lowest the lowest voltage it works at
- * @param highest the highest voltage it bears
- * @param load what it draws from the network
+ * @param ports its network connectors by name, in the order of the catalog
+ * @param lines its serial lines by name
+ * @param radios its radios by name
+ * @param isolations pairs of its ports without a current path between them
+ * @param power how it is fed
+ * @param terminates the terminating resistor built into it, if any
+ * @param earthsShield whether it joins the shield to earth
+ * @param addresses how many addresses it claims on the network, at least 1
+ * @param data what it tells and wants
  */
-public record DeviceModel(PartIdentity identity, Optional<Lead> lead, Map<String, Connector> ports, boolean ownSupply, boolean isolated,
-		Optional<Voltage> lowest, Optional<Voltage> highest, Optional<Current> load) implements Part {
+public record DeviceModel(PartIdentity identity, Optional<Lead> lead, Map<String, Connector> ports,
+		Map<String, SerialPort> lines, Map<String, Radio> radios, List<Set<String>> isolations, DevicePower power,
+		Optional<Resistance> terminates, boolean earthsShield, int addresses, DeviceData data) implements Part {
 
 	public DeviceModel {
-		ports = Collections.unmodifiableMap(new TreeMap<>(ports));
+		ports = Collections.unmodifiableMap(new LinkedHashMap<>(ports));
+		lines = Collections.unmodifiableMap(new LinkedHashMap<>(lines));
+		radios = Collections.unmodifiableMap(new LinkedHashMap<>(radios));
+		isolations = List.copyOf(isolations);
 	}
 
-	/** The connector that meets the drop: that of the lead, else the only port, else none that can be told. */
+	/** A device of which no more is known than how it is joined and fed. */
+	public static DeviceModel of(PartIdentity identity, Optional<Lead> lead, Map<String, Connector> ports, DevicePower power) {
+		return new DeviceModel(identity, lead, ports, Map.of(), Map.of(), List.of(), power, Optional.empty(), false, 1, DeviceData.UNSTATED);
+	}
+
+	/**
+	 * The connectors that meet the network: that of the lead, or those of its ports in the order of the catalog. In a drop the
+	 * first meets the cable; a backbone that runs through the device comes in by the first and goes out by the second.
+	 */
 	@Override
 	public Ends ends() {
-		Optional<Connector> own = lead.isPresent()
-				? lead.get().connector()
-				: ports.size() == 1 ? Optional.of(ports.values().iterator().next()) : Optional.empty();
-		return new Ends(own, Optional.empty());
+		if (lead.isPresent()) {
+			return new Ends(lead.get().connector(), Optional.empty());
+		}
+		List<Connector> inOrder = List.copyOf(ports.values());
+		return new Ends(inOrder.isEmpty() ? Optional.empty() : Optional.of(inOrder.get(0)),
+				inOrder.size() < 2 ? Optional.empty() : Optional.of(inOrder.get(1)));
+	}
+
+	/** The connector of one port, or that which meets a drop if no port is named. */
+	public Optional<Connector> connector(Optional<String> port) {
+		return port.isPresent() ? Optional.ofNullable(ports.get(port.get())) : ends().first();
 	}
 
 	/**

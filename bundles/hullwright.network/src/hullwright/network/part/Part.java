@@ -7,7 +7,8 @@ package hullwright.network.part;
 /**
  * A part as a catalog describes it.
  */
-public sealed interface Part permits Cable, Terminator, Tee, Tap, FeedThrough, Adapter, DeviceModel {
+public sealed interface Part permits Cable, Terminator, Tee, Tap, Isolator, FeedThrough, Adapter, Cap, Cord,
+		FuseKind, DeviceModel {
 
 	/** What every part has. */
 	PartIdentity identity();

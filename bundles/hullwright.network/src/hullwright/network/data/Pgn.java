@@ -1,0 +1,44 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.network.data;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A parameter group of NMEA 2000.
+ *
+ * @param number its number
+ * @param title what people call it
+ * @param transport how it is framed
+ * @param length its length in bytes, the usual one if it varies; 0 if nobody says
+ * @param varies whether the length varies
+ * @param timing how often it is told
+ * @param priority its default priority, 0 the most urgent to 7
+ * @param instance whether a data instance is part of what tells two sources apart
+ * @param keys the other fields that tell two sources apart
+ */
+public record Pgn(int number, String title, Transport transport, int length, boolean varies, Timing timing,
+		Optional<Integer> priority, boolean instance, List<KeyField> keys) implements Message {
+
+	/** How a parameter group is framed. */
+	public enum Transport {
+		/** In one frame. */
+		SINGLE,
+		/** As a fast packet, in up to 32 frames. */
+		FAST,
+		/** The catalog does not say. */
+		UNSTATED
+	}
+
+	public Pgn {
+		keys = List.copyOf(keys);
+	}
+
+	@Override
+	public String name() {
+		return String.valueOf(number);
+	}
+}
