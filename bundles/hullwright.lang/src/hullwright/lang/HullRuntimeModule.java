@@ -7,11 +7,13 @@ package hullwright.lang;
 import com.google.inject.Binder;
 import com.google.inject.name.Names;
 import hullwright.lang.conversion.HullValueConverters;
+import hullwright.lang.formatting.HullFormatter;
 import hullwright.lang.imports.HullResourceSet;
 import hullwright.lang.messages.HullLinkingMessages;
 import hullwright.lang.messages.HullSyntaxMessages;
 import org.eclipse.emf.ecore.resource.ResourceSet;
 import org.eclipse.xtext.conversion.IValueConverterService;
+import org.eclipse.xtext.formatting2.IFormatter2;
 import org.eclipse.xtext.linking.ILinkingDiagnosticMessageProvider;
 import org.eclipse.xtext.parser.antlr.ISyntaxErrorMessageProvider;
 import org.eclipse.xtext.resource.XtextResourceSet;
@@ -46,6 +48,11 @@ public class HullRuntimeModule extends AbstractHullRuntimeModule {
 	@Override
 	public Class<? extends XtextResourceSet> bindXtextResourceSet() {
 		return HullResourceSet.class;
+	}
+
+	/** The one layout. The generator makes no stub of it. */
+	public Class<? extends IFormatter2> bindIFormatter2() {
+		return HullFormatter.class;
 	}
 
 	/** EMF's own checks would tell each unresolved name a second time, in the words of the model. */
