@@ -5,6 +5,7 @@
 package hullwright.lang;
 
 import com.google.inject.Injector;
+import hullwright.lang.imports.BuiltInCatalogs;
 import hullwright.spec.SpecFile;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -56,6 +57,11 @@ final class HullTexts {
 	/** Reads a file where it lies, so that its imports are found. */
 	XtextResource read(Path file) {
 		return (XtextResource) project.getResource(URI.createFileURI(file.toAbsolutePath().normalize().toString()), true);
+	}
+
+	/** A catalog that ships with the program, by the name that an import gives it. */
+	XtextResource builtIn(String name) {
+		return (XtextResource) project.getResource(BuiltInCatalogs.uriOf(name), true);
 	}
 
 	XtextResource read(String text) {

@@ -24,6 +24,11 @@ class ShippedTextsTest {
 		return HullTexts.shipped();
 	}
 
+	/** The list of messages invents nothing: PGNs and sentences are those of the standards. */
+	static Stream<Path> inventions() {
+		return HullTexts.shipped().filter(file -> !file.endsWith("standard/messages.hull"));
+	}
+
 	static Stream<Path> exampleProjects() throws IOException {
 		try (Stream<Path> folders = Files.list(HullTexts.EXAMPLES)) {
 			return folders.filter(Files::isDirectory).sorted().toList().stream();
@@ -44,7 +49,7 @@ class ShippedTextsTest {
 	}
 
 	@ParameterizedTest
-	@MethodSource("shipped")
+	@MethodSource("inventions")
 	void saysThatItIsInventedBeforeItSaysAnythingElse(Path file) throws IOException {
 		String opening = Files.readString(file).lines().takeWhile(line -> line.startsWith("//")).reduce("", String::concat);
 		assertTrue(opening.toLowerCase().contains("invented"), file + " begins with: " + opening);
