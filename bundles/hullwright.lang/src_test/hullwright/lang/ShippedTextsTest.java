@@ -36,9 +36,9 @@ class ShippedTextsTest {
 	}
 
 	@Test
-	void theCatalogAndThreeExampleProjectsAreFound() throws IOException {
+	void theCatalogAndAllExampleProjectsAreFound() throws IOException {
 		assertTrue(shipped().anyMatch(file -> file.endsWith("standard/parts.hull")));
-		assertEquals(List.of("faulty", "first-power-up", "harbour-pilot"),
+		assertEquals(List.of("day-boat", "faulty", "first-power-up", "harbour-pilot", "motor-yacht", "twin-cruiser"),
 				exampleProjects().map(folder -> folder.getFileName().toString()).toList());
 	}
 
