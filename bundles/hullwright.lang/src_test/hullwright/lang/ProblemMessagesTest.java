@@ -198,6 +198,21 @@ class ProblemMessagesTest {
 	}
 
 	@Test
+	void aDayThatNoCalendarHas() {
+		MarkedText.of("""
+				series S {
+					waive cabling/a on b because "c" until «2027-02-30»
+					waive cabling/a on b because "c" until «2027-13-01»
+					waive cabling/a on b because "c" until «2027»
+					waive cabling/a on b because "c" until 2028-02-29
+				}
+				""").assertProblems(
+				"'2027-02-30' is no day of the calendar; write one as '2027-03-01'",
+				"'2027-13-01' is no day of the calendar; write one as '2027-03-01'",
+				"'2027' is no day of the calendar; write one as '2027-03-01'");
+	}
+
+	@Test
 	void aTextThatIsNotClosed() {
 		List<Issue> problems = HullTexts.problems(new HullTexts().read("catalog C \"Parts {\n}\n"));
 		assertEquals("1: the text in quotes is not closed in its line", HullTexts.describe(problems).get(0));

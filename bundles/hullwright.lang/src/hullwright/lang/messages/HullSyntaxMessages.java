@@ -42,7 +42,7 @@ public class HullSyntaxMessages extends SyntaxErrorMessageProvider {
 			String id = e.reason() == Reason.UNIT_MISSING ? LanguageProblem.UNIT_MISSING : LanguageProblem.QUANTITY_WRONG;
 			return new SyntaxErrorMessage(e.getMessage(), id, new String[] { e.proposal() });
 		}
-		return new SyntaxErrorMessage(context.getDefaultMessage(), LanguageProblem.NOT_UNDERSTOOD);
+		return new SyntaxErrorMessage(context.getValueConverterException().getMessage(), LanguageProblem.NOT_UNDERSTOOD);
 	}
 
 	@Override
