@@ -6,8 +6,10 @@ package hullwright.lang;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import org.eclipse.emf.common.util.URI;
 import org.eclipse.xtext.validation.Issue;
 
 /**
@@ -43,15 +45,17 @@ record MarkedText(String text, List<String> marked) {
 
 	/** Asserts that exactly these problems are found, one at each mark, in the order of the text. */
 	void assertProblems(String... messages) {
-		List<String> expected = new ArrayList<>();
-		for (int i = 0; i < Math.max(messages.length, marked.size()); i++) {
-			expected.add((i < marked.size() ? marked.get(i) : "no mark") + ": " + (i < messages.length ? messages[i] : "no message"));
-		}
-		assertEquals(String.join("\n", expected), String.join("\n", found()));
+		assertProblems(new HullTexts(), URI.createURI("memory:/text.hull"), List.of(messages));
 	}
 
-	private List<String> found() {
-		return HullTexts.problems(new HullTexts().read(text)).stream().map(this::describe).toList();
+	/** Asserts the same of the text as if it lay at a place of a project. */
+	void assertProblems(HullTexts project, URI place, List<String> messages) {
+		List<String> expected = new ArrayList<>();
+		for (int i = 0; i < Math.max(messages.size(), marked.size()); i++) {
+			expected.add((i < marked.size() ? marked.get(i) : "no mark") + ": " + (i < messages.size() ? messages.get(i) : "no message"));
+		}
+		List<String> found = HullTexts.problems(project.read(text.getBytes(StandardCharsets.UTF_8), place)).stream().map(this::describe).toList();
+		assertEquals(String.join("\n", expected), String.join("\n", found));
 	}
 
 	private String describe(Issue problem) {
