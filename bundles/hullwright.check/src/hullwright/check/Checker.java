@@ -88,15 +88,21 @@ public final class Checker {
 		List<SeriesPlan> wanted = new ArrayList<>();
 		List<String> gaps = new ArrayList<>(rules.problems());
 		Set<String> interesting;
+		List<Finding> notInForce;
 		synchronized (READING) {
 			project = reader.read(request.snapshot());
 			profile = ProfileInForce.of(project, rules);
 			interesting = request.focus().isEmpty() ? request.snapshot().files().keySet() : focusWithImports(project, request.focus());
 			plan(project, request, wanted, gaps);
+			notInForce = project.files().entrySet().stream()
+					.filter(file -> interesting.contains(file.getKey()) && !project.unsound().contains(file.getKey()))
+					.flatMap(file -> NotInForce.in(file.getValue()).stream())
+					.toList();
 		}
 		List<ReportedFinding> findings = new ArrayList<>();
 		project.problems().stream().filter(problem -> interesting.contains(problem.origin().file())).forEach(problem -> findings.add(ofText(problem)));
 		profile.problems().forEach(problem -> findings.add(ofText(problem)));
+		notInForce.forEach(problem -> findings.add(ofText(problem)));
 		List<SeriesCoverage> coverage = checkBoats(request, wanted, profile, findings, gaps, cancelled);
 		rules.rules().forEach(rule -> failureOf(rule).ifPresent(failure -> {
 			findings.add(ofText(failure));

@@ -72,13 +72,22 @@ record ProfileInForce(Map<String, RuleInForce> rules, List<Finding> problems) {
 		List<Band> bands = new ArrayList<>();
 		for (hullwright.spec.Band band : setting.getBands()) {
 			Quantity limit = band.getAbove();
-			if (limit == null || rule.limitDimension().filter(limit.dimension()::equals).isEmpty()) {
+			Severity severity = Severity.valueOf(band.getSeverity().getName().toUpperCase(java.util.Locale.ROOT));
+			if (limit == null && rule.limitDimension().isEmpty()) {
+				return new RuleInForce(rule, true, severity, shipped.bands(), source);
+			}
+			if (limit == null) {
+				problems.add(problem(ProjectProblem.PROFILE_SETTING_WRONG, place, rule.id() + " has limits, each with its severity: write "
+						+ "'{ " + band.getSeverity() + " above " + rule.limitDimension().get().example() + " }'"));
+				return shipped;
+			}
+			if ( rule.limitDimension().filter(limit.dimension()::equals).isEmpty()) {
 				problems.add(problem(ProjectProblem.PROFILE_SETTING_WRONG, place, rule.limitDimension()
 						.map(expected -> rule.id() + " has limits of " + expected.label() + ", such as '" + expected.example() + "', not '" + limit + "'")
 						.orElse(rule.id() + " has no limits to set; it can be switched off")));
 				return shipped;
 			}
-			bands.add(new Band(Severity.valueOf(band.getSeverity().getName().toUpperCase(java.util.Locale.ROOT)), limit, source));
+			bands.add(new Band(severity, limit, source));
 		}
 		return new RuleInForce(rule, true, shipped.severity(), bands.isEmpty() ? shipped.bands() : bands, source);
 	}

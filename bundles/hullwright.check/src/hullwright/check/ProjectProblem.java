@@ -17,6 +17,8 @@ public final class ProjectProblem {
 	public static final String TWO_PROFILES = "project/two-profiles";
 	/** A profile sets something that does not exist or does not fit. */
 	public static final String PROFILE_SETTING_WRONG = "project/profile-setting-wrong";
+	/** The text says something that this version understands and does not act on yet. */
+	public static final String NOT_IN_FORCE = "project/not-in-force";
 	/** A rule failed and has been switched off. */
 	public static final String RULE_FAILED = "project/rule-failed";
 

@@ -56,6 +56,27 @@ class ProfileTest {
 	}
 
 	@Test
+	void aRuleWithoutLimitsTakesASeverityAlone() {
+		String open = BOAT.replace("terminator left : endFemale", "");
+		CheckReport report = Checker.create().check(CheckRequest.ofAll(Snapshot.of(Map.of("boat.hull", open,
+				"yard.hull", "profile Yard from standard { cabling/terminator-missing warning\n cabling/drop-too-long off }")), Boats.DAY));
+		assertEquals(List.of("warning cabling/terminator-missing: no terminator at the start of the backbone, beyond bow: 1 fitted, 2 needed"),
+				Boats.findings(report));
+		assertEquals(List.of("advice cabling/drop-too-long: the drop to radar is 5.5 m long; the limit is 5 m",
+				"error project/profile-setting-wrong: cabling/drop-too-long has limits, each with its severity: write '{ warning above 6 m }'"),
+				Boats.findings(check("profile Yard from standard { cabling/drop-too-long warning }")));
+	}
+
+	@Test
+	void whatIsNotAppliedYetIsTold() {
+		assertEquals(List.of(
+				"advice cabling/drop-too-long: the drop to radar is 5.5 m long; the limit is 5 m",
+				"advice project/not-in-force: 'require' is not applied yet: nothing checks each device for a label",
+				"advice project/not-in-force: 'spare' is no value that cabling/drop-too-long works with"),
+				Boats.findings(check("profile Yard from standard {\n require label on every device\n cabling/drop-too-long { spare 2 }\n}")));
+	}
+
+	@Test
 	void aSecondProfileIsAnError() {
 		assertTrue(Boats.findings(check("profile A from standard { }\nprofile B from standard { }"))
 				.contains("error project/two-profiles: a project has one profile, and 'A' in yard.hull is it"));
