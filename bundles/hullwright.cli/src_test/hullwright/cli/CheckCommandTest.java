@@ -37,7 +37,7 @@ class CheckCommandTest {
 	void aFindingShowsElementMeasuredValueLimitAndSource() {
 		Run run = Run.of("check", example("faulty"));
 		assertEquals(1, run.status());
-		assertTrue(run.out().contains("survey-launch.hull:66:38\n"
+		assertTrue(run.out().contains("survey-launch.hull:74:38\n"
 				+ "         the drop to air is 6.8 m long; the limit is 6 m\n"
 				+ "         source: public cabling guide of a cable maker (N2-A), section 1.4: 6 m from tee to device\n"
 				+ "         rule cabling/drop-too-long, element Fabelholm22.instruments.air\n"), run.out());

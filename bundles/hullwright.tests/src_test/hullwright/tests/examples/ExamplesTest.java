@@ -21,6 +21,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
@@ -35,20 +36,30 @@ class ExamplesTest {
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = { "first-power-up", "harbour-pilot" })
+	@ValueSource(strings = { "first-power-up", "day-boat", "harbour-pilot", "twin-cruiser", "motor-yacht" })
 	void goodBoatsAreClean(String example) throws IOException {
 		CheckReport report = check(example);
 		assertEquals(List.of(), report.findings());
 		assertEquals(List.of(), report.gaps());
 	}
 
-	@Test
-	void theRealSeriesIsReal() throws IOException {
-		SeriesCoverage coverage = check("harbour-pilot").series().get(0);
-		assertTrue(coverage.devices() >= 25, coverage + "");
-		// by hand, for one or two engines: plain, low bridges, flying bridge, each without and with autopilot, and the upper head
-		assertEquals(2 * (3 + 3 + 1), coverage.combinations());
-		assertEquals(4, coverage.hulls());
+	/** Combinations by hand; the devices are those that the text names, whatever option they belong to. */
+	@ParameterizedTest
+	@CsvSource({
+			"first-power-up, 1, 1, 3",
+			// trim tabs or none
+			"day-boat, 2, 2, 7",
+			// one or two engines, times: plain, low bridges, flying bridge, each without and with autopilot, and the upper head
+			"harbour-pilot, 14, 4, 35",
+			// three options that know nothing of each other
+			"twin-cruiser, 8, 3, 31",
+			// docking station or none, times: no autopilot, autopilot, autopilot with a second head
+			"motor-yacht, 6, 2, 33" })
+	void everyBoatOfASeriesIsChecked(String example, int combinations, int hulls, int devices) throws IOException {
+		SeriesCoverage coverage = check(example).series().get(0);
+		assertEquals(combinations, coverage.combinations());
+		assertEquals(hulls, coverage.hulls());
+		assertEquals(devices, coverage.devices());
 		assertTrue(coverage.allCombinations() && coverage.allHulls(), coverage + "");
 	}
 
