@@ -135,7 +135,8 @@ final class SpecReader {
 		return new ReadProject(files, problems, unsound, sources(files));
 	}
 
-	private static Optional<Finding> unusable(String path, Snapshot.FileContent content) {
+	/** Why a file cannot be read as text at all, if so. */
+	static Optional<Finding> unusable(String path, Snapshot.FileContent content) {
 		String rule = content.problem().isPresent() ? ProjectProblem.FILE_UNREADABLE : ProjectProblem.NOT_TEXT;
 		return content.problem().or(() -> noText(content.bytes()))
 				.map(why -> Finding.ofText(rule, Severity.ERROR, new Origin(path, path, 0, 0, 1, 1), "the file " + why, List.of()));

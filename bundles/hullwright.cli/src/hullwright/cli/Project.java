@@ -47,6 +47,11 @@ record Project(String folder, Snapshot snapshot, Set<String> focus) {
 		}
 	}
 
+	/** The path of a file of the project as it is shown, which leads to it from where the command was given. */
+	String pathOf(String file) {
+		return folder.isEmpty() ? file : folder + "/" + file;
+	}
+
 	private Project and(Project other) {
 		Set<String> both = new LinkedHashSet<>(focus);
 		both.addAll(other.focus);
