@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.eclipse.lsp4j.ClientCapabilities;
@@ -22,9 +23,11 @@ import org.eclipse.lsp4j.DiagnosticSeverity;
 import org.eclipse.lsp4j.DidChangeTextDocumentParams;
 import org.eclipse.lsp4j.DidCloseTextDocumentParams;
 import org.eclipse.lsp4j.DidOpenTextDocumentParams;
+import org.eclipse.lsp4j.DocumentFormattingParams;
 import org.eclipse.lsp4j.DocumentSymbol;
 import org.eclipse.lsp4j.DocumentSymbolCapabilities;
 import org.eclipse.lsp4j.DocumentSymbolParams;
+import org.eclipse.lsp4j.FormattingOptions;
 import org.eclipse.lsp4j.Hover;
 import org.eclipse.lsp4j.HoverParams;
 import org.eclipse.lsp4j.InitializeParams;
@@ -209,5 +212,50 @@ class HullServerTest {
 		assertEquals("Dinghy for tests", series.getDetail());
 		DocumentSymbol network = series.getChildren().stream().filter(child -> child.getName().equals("instruments")).findFirst().orElseThrow();
 		assertTrue(network.getChildren().toString().contains("block4"), network.getChildren().toString());
+	}
+
+	private List<? extends TextEdit> layout() throws Exception {
+		// an editor's wish for blanks in place of tabs does not count
+		return server.getTextDocumentService()
+				.formatting(new DocumentFormattingParams(new TextDocumentIdentifier(uri), new FormattingOptions(2, true))).get(60, TimeUnit.SECONDS);
+	}
+
+	@Test
+	void aTextIsLaidOutWhereItDiffersFromTheOneLayout() throws Exception {
+		String text = BOAT.replace("\tcable 1 m", "  cable   1 m").replace("\tplaces {", "places\n{");
+		open(text);
+		published(1);
+		List<? extends TextEdit> edits = layout();
+		assertEquals(4, edits.size(), edits.toString());
+		assertEquals(BOAT, applied(text, edits));
+	}
+
+	@Test
+	void aTextThatIsLaidOutNeedsNoEdit() throws Exception {
+		open(BOAT);
+		published(1);
+		assertEquals(List.of(), layout());
+	}
+
+	@Test
+	void aTextThatIsNotUnderstoodIsNotLaidOut() throws Exception {
+		open(BOAT.replace("\tcable 1 m", "  cable   1 m at"));
+		published(1);
+		assertEquals(List.of(), layout());
+	}
+
+	private static String applied(String text, List<? extends TextEdit> edits) {
+		StringBuilder result = new StringBuilder(text);
+		edits.stream().sorted(Comparator.comparing((TextEdit edit) -> offset(text, edit.getRange().getStart())).reversed())
+				.forEach(edit -> result.replace(offset(text, edit.getRange().getStart()), offset(text, edit.getRange().getEnd()), edit.getNewText()));
+		return result.toString();
+	}
+
+	private static int offset(String text, Position position) {
+		int line = 0;
+		for (int left = position.getLine(); left > 0; left--) {
+			line = text.indexOf('\n', line) + 1;
+		}
+		return line + position.getCharacter();
 	}
 }
