@@ -6,8 +6,8 @@ package hullwright.lang;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.params.provider.Arguments.arguments;
 
 import java.io.IOException;
 import java.io.StringWriter;
@@ -18,6 +18,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.log4j.Level;
 import org.apache.log4j.Logger;
@@ -31,7 +32,9 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -44,9 +47,12 @@ class BadInputTest {
 
 	private static final URI PLACE = URI.createURI("memory:/bad.hull");
 
-	/** A file of more than so many characters is cut after every so many only, so that the test ends in seconds. */
-	private static final int CUTS_OF_A_LARGE_FILE = 100;
-	private static final int SMALL = 2000;
+	/** Every place of every text takes minutes; {@code -Dhullwright.everyCut=true} asks for it. */
+	private static final boolean EVERY_CUT = Boolean.getBoolean("hullwright.everyCut");
+	private static final int CUTS_OF_A_SNIPPET = 4;
+	private static final int CUTS_OF_A_FILE = 40;
+	/** The larger the file, the longer each cut takes; so many characters are read again and again, no more. */
+	private static final int CHARACTERS_READ = 150_000;
 
 	private final HullTexts project = new HullTexts();
 
@@ -66,8 +72,34 @@ class BadInputTest {
 		assertEquals("", innerFailures.toString());
 	}
 
-	static Stream<Path> shipped() {
-		return HullTexts.shipped();
+	/** A text to damage, where it lies, and in how many places. */
+	record Text(String name, String text, URI place, int cuts) {
+
+		static Text of(Path file) {
+			URI besideTheFile = URI.createFileURI(file.resolveSibling("cut.hull").toAbsolutePath().normalize().toString());
+			String text = LanguageReference.text(file);
+			return new Text(file.getFileName().toString(), text, besideTheFile, Math.min(CUTS_OF_A_FILE, 2 + CHARACTERS_READ / text.length()));
+		}
+
+		static Text of(ReferenceSnippets.Snippet snippet) {
+			return new Text(snippet.toString(), MarkedText.of(snippet.file()).text(), ReferenceSnippets.PLACE, CUTS_OF_A_SNIPPET);
+		}
+
+		/** The same places each time: all, if there are few or all are asked for. */
+		int[] places(int of) {
+			return EVERY_CUT || of <= cuts ? IntStream.range(0, of).toArray() : new Random(of).ints(cuts, 0, of).toArray();
+		}
+
+		@Override
+		public String toString() {
+			return name;
+		}
+	}
+
+	/** Every text that ships, one with every construct of the language, and the snippets of the reference. */
+	static Stream<Text> texts() {
+		Stream<Path> files = Stream.concat(HullTexts.shipped(), Stream.of(Path.of("src_test/hullwright/lang/whole-language.hull")));
+		return Stream.concat(files.map(Text::of), ReferenceSnippets.all().stream().map(Text::of));
 	}
 
 	@ParameterizedTest
@@ -149,35 +181,153 @@ class BadInputTest {
 	}
 
 	@ParameterizedTest
-	@MethodSource("shipped")
-	void cutAnywhere(Path file) throws IOException {
-		String text = Files.readString(file);
-		int step = text.length() <= SMALL ? 1 : Math.max(1, text.length() / CUTS_OF_A_LARGE_FILE);
-		URI besideTheFile = URI.createFileURI(file.resolveSibling("cut.hull").toAbsolutePath().normalize().toString());
-		for (int end = 0; end < text.length(); end += step) {
-			problemsOf(text.substring(0, end).getBytes(StandardCharsets.UTF_8), besideTheFile);
+	@MethodSource("texts")
+	void cutAnywhere(Text text) {
+		for (int end : text.places(text.text.length())) {
+			problemsOf(text.text.substring(0, end).getBytes(StandardCharsets.UTF_8), text.place);
 		}
 	}
 
 	@ParameterizedTest
-	@MethodSource("shipped")
-	void withoutOneOfItsWords(Path file) throws IOException {
-		String text = Files.readString(file);
-		URI besideTheFile = URI.createFileURI(file.resolveSibling("cut.hull").toAbsolutePath().normalize().toString());
+	@MethodSource("texts")
+	void withoutOneOfItsWords(Text text) {
+		List<ILeafNode> words = wordsOf(text);
+		for (int at : text.places(words.size())) {
+			ILeafNode word = words.get(at);
+			problemsOf(replaced(text.text, word, "").getBytes(StandardCharsets.UTF_8), text.place);
+		}
+	}
+
+	/** A word where another should stand: what the hurried do, and what damaged copies hold. */
+	@ParameterizedTest
+	@MethodSource("texts")
+	void withOneWordInPlaceOfAnother(Text text) {
+		List<ILeafNode> words = wordsOf(text);
+		Random random = new Random(words.size());
+		for (int at : text.places(words.size())) {
+			String other = words.get(random.nextInt(words.size())).getText();
+			problemsOf(replaced(text.text, words.get(at), " " + other + " ").getBytes(StandardCharsets.UTF_8), text.place);
+		}
+	}
+
+	private List<ILeafNode> wordsOf(Text text) {
 		List<ILeafNode> words = new ArrayList<>();
-		XtextResource whole = project.read(file);
-		whole.getParseResult().getRootNode().getLeafNodes().forEach(leaf -> {
+		project.read(text.text.getBytes(StandardCharsets.UTF_8), text.place).getParseResult().getRootNode().getLeafNodes().forEach(leaf -> {
 			if (!leaf.isHidden()) {
 				words.add(leaf);
 			}
 		});
-		int step = Math.max(1, words.size() / CUTS_OF_A_LARGE_FILE);
-		for (int i = 0; i < words.size(); i += step) {
-			ILeafNode word = words.get(i);
-			String without = text.substring(0, word.getOffset()) + text.substring(word.getEndOffset());
-			assertNotEquals(text, without);
-			problemsOf(without.getBytes(StandardCharsets.UTF_8), besideTheFile);
+		return words;
+	}
+
+	private static String replaced(String text, ILeafNode word, String other) {
+		return text.substring(0, word.getOffset()) + other + text.substring(word.getEndOffset());
+	}
+
+	/** Wherever the language takes a quantity: none of these is one, and each is told where it stands. */
+	@ParameterizedTest
+	@MethodSource("quantities")
+	void noQuantity(String before, String right, String after) {
+		assertEquals(List.of(), HullTexts.describe(problemsOf(before + right + after)), "the text as it should be");
+		String wrongKind = before.startsWith("profile") ? "3 parsec" : right.endsWith(" V") ? "3 m" : "3 V";
+		for (String wrong : List.of("3", "-" + right, wrongKind, "3 parsec", "1e3 m", "NaN", "Infinity m", "0x10 m", ".5 m", "5. m", "1,5 m",
+				"9".repeat(400) + right.substring(right.indexOf(' ')), "m 3", "\"3 m\"")) {
+			List<Issue> problems = problemsOf(before + wrong + after);
+			assertFalse(problems.isEmpty(), () -> "no problem with " + before + wrong + after);
+			int end = before.length() + wrong.length() + 10;
+			assertTrue(problems.get(0).getOffset() <= end, () -> wrong + " is told too late: " + problems.get(0));
 		}
+	}
+
+	static Stream<Arguments> quantities() {
+		return Stream.of(
+				arguments("catalog C { cable c { stock ", "1 m", " } }"),
+				arguments("catalog C { cable c { stock 1 m, ", "1 m", " } }"),
+				arguments("catalog C { cable c { backbone up to ", "100 m", " } }"),
+				arguments("catalog C { cable c { keeps ", "0.3 m", " from compass } }"),
+				arguments("catalog C { cable c { power ", "22 AWG", " } }"),
+				arguments("catalog C { cable c { power 22 AWG, ", "57 mohm/m", " each way } }"),
+				arguments("catalog C { cable c { rated ", "3 A", " } }"),
+				arguments("catalog C { cable c { delay ", "4.46 ns/m", " } }"),
+				arguments("catalog C { family f { contact ", "5 mohm", " } }"),
+				arguments("catalog C { message 1 { every ", "1 s", " } }"),
+				arguments("catalog C { device d { supply ", "9 V", " .. 16 V } }"),
+				arguments("catalog C { device d { supply 9 V .. ", "16 V", " } }"),
+				arguments("catalog C { device d { load ", "3 LEN", " at 12 V } }"),
+				arguments("catalog C { device d { load 3 LEN, at most ", "4 LEN", " } }"),
+				arguments("catalog C { device d { load 3 LEN, starts with 6 W for ", "2 ms", " } }"),
+				arguments("catalog C { device d { line l : talker, ", "4800 baud", " } }"),
+				arguments("catalog C { device d { line l : drives ", "20 mA", " } }"),
+				arguments("catalog C { fuse f { opens at 2 times rated within ", "5 s", " } }"),
+				arguments("series S { places { p; q } route r from p to q ", "9 m", " }"),
+				arguments("series S { bank b { ", "12 V", " } }"),
+				arguments("series S { bank b { inside ", "8 mohm", " } }"),
+				arguments("series S { supply b { lead 1 m each way of ", "1.5 mm2", " } }"),
+				arguments("series S { bank b { 12 V } state s { b dips to ", "9 V", " for 1 s } }"),
+				arguments("series S { bank b { 12 V } state s { b dips to 9 V for ", "1 s", " } }"),
+				arguments("series S { network n { backbone { cable ", "1 m", " } } }"),
+				arguments("series S { network n { backbone { cable along ", "1 m", " } } }"),
+				arguments("series S { serial l at ", "4800 baud", " { } }"),
+				arguments("series S { wireless w { delay ", "10 ms", " } }"),
+				arguments("profile P from standard { a/b { error above ", "6 m", " } }"));
+	}
+
+	/** Whole numbers beyond what a machine word holds, dates, ports without end: told, not thrown. */
+	@ParameterizedTest
+	@ValueSource(strings = {
+			"catalog C { message 1 { priority «99999999999» } }",
+			"catalog C { device d { addresses «2147483648» } }",
+			"series S { network n { drop «a».«2147483648» to d : «e» } }",
+			"series S { options { a } network n when from hull «99999999999» { } }" })
+	void aNumberBeyondAllMeasure(String text) {
+		List<String> told = HullTexts.describe(problemsOf(MarkedText.of(text).text()));
+		assertTrue(told.stream().anyMatch(message -> message.contains("is too large; the largest number is 2147483647")), told::toString);
+	}
+
+	@Test
+	void requirementsImportsAndFeedsThatGoInCircles(@TempDir Path folder) throws IOException {
+		assertEquals(List.of(), HullTexts.describe(problemsOf("series S { options { a requires b; b requires c; c requires a; d excludes d } }")));
+		for (String file : List.of("a", "b", "c")) {
+			String imports = Stream.of("a", "b", "c").map(other -> "import \"" + other + ".hull\"\n").reduce("", String::concat);
+			Files.writeString(folder.resolve(file + ".hull"), imports + "series S { }");
+		}
+		assertEquals(3, HullTexts.problems(project.read(folder.resolve("a.hull"))).size());
+		assertEquals(2, problemsOf("series S { converter a { from b } converter b { from a } }").size());
+	}
+
+	@Test
+	void sizesThatNoBoatHasAreStillRead() {
+		assertEquals(List.of(), HullTexts.describe(problemsOf("""
+				catalog C {
+					family f { standard }
+					cable light { stock 5 km }
+					tee t { backbone f male, f female; ports 1..2000000000 : f female }
+					device d { port bus : f male }
+				}
+				series S { network n { backbone of light { cable 5 km tee a : t } drop a.1999999999 via 5 km to far : d } }
+				""")));
+	}
+
+	/** Ten thousand devices in one network: each is linked once, in time that grows with their number. */
+	@Test
+	void tenThousandDevices() {
+		StringBuilder boat = new StringBuilder("""
+				catalog C {
+					family f { standard }
+					cable light { stock 1 m }
+					tee t { backbone f male, f female; ports 1..8 : f female }
+					device d { port bus : f male }
+				}
+				series S { network n { backbone of light {
+				""");
+		for (int i = 0; i < 1250; i++) {
+			boat.append("tee t").append(i).append(" : t cable 1 m\n");
+		}
+		boat.append("}\n");
+		for (int i = 0; i < 10_000; i++) {
+			boat.append("drop t").append(i / 8).append('.').append(i % 8 + 1).append(" via 1 m to d").append(i).append(" : d\n");
+		}
+		assertEquals(List.of(), HullTexts.describe(problemsOf(boat.append("} }").toString())));
 	}
 
 	private List<Issue> problemsOf(String text) {

@@ -12,7 +12,6 @@ import java.time.LocalDate;
 import org.eclipse.xtext.conversion.IValueConverter;
 import org.eclipse.xtext.conversion.ValueConverter;
 import org.eclipse.xtext.conversion.impl.AbstractDeclarativeValueConverterService;
-import org.eclipse.xtext.conversion.impl.INTValueConverter;
 import org.eclipse.xtext.conversion.impl.STRINGValueConverter;
 
 /**
@@ -22,14 +21,11 @@ import org.eclipse.xtext.conversion.impl.STRINGValueConverter;
 public class HullValueConverters extends AbstractDeclarativeValueConverterService {
 
 	@Inject
-	private INTValueConverter whole;
-
-	@Inject
 	private STRINGValueConverter string;
 
 	@ValueConverter(rule = "INT")
 	public IValueConverter<Integer> whole() {
-		return whole;
+		return new WholeNumberConverter();
 	}
 
 	@ValueConverter(rule = "STRING")

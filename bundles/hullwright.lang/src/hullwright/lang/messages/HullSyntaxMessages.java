@@ -92,12 +92,17 @@ public class HullSyntaxMessages extends SyntaxErrorMessageProvider {
 		case "RULE_INT" -> "a number";
 		case "RULE_STRING" -> "a text in quotes";
 		case "EOF", "<EOF>" -> "the end of the file or another catalog, series or profile";
+		// only the id of a rule has one
+		case "/" -> "'/' (the id of a rule is written as in 'cabling/drop-length')";
 		default -> "'" + token + "'";
 		};
 	}
 
 	private static String foundName(String token) {
-		return isEnd(token) ? "the end of the file" : "'" + token + "'";
+		if (isEnd(token)) {
+			return "the end of the file";
+		}
+		return token.isBlank() ? "a blank" : "'" + token + "'";
 	}
 
 	private static boolean isEnd(String token) {
