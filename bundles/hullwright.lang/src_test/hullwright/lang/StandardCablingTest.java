@@ -25,6 +25,7 @@ import hullwright.spec.Conductor;
 import hullwright.spec.CordType;
 import hullwright.spec.End;
 import hullwright.spec.Family;
+import hullwright.spec.FeedSides;
 import hullwright.spec.FeedThroughType;
 import hullwright.spec.FuseOpening;
 import hullwright.spec.FuseType;
@@ -169,7 +170,8 @@ class StandardCablingTest {
 	@Test
 	void inLineTerminatorsReplaceTheOneWithPins() {
 		List<TerminatorType> inLine = terminators().stream().filter(TerminatorType::isInLine).toList();
-		assertEquals(Set.of("micro", "mini", "bayonet"), inLine.stream().map(each -> each.getEnds().get(0).getFamily().getName()).collect(Collectors.toSet()));
+		assertEquals(Set.of("micro", "mini", "bayonet"),
+				inLine.stream().map(each -> each.getEnds().get(0).getFamily().getName()).collect(Collectors.toSet()));
 		inLine.forEach(each -> assertPinsThenSockets(each.getName(), each.getEnds()));
 	}
 
@@ -269,7 +271,7 @@ class StandardCablingTest {
 		assertTrue(StandardParts.all(IsolatorType.class).stream().filter(IsolatorType::isBreaksSupply).anyMatch(IsolatorType::isJoinsReturn));
 		assertTrue(StandardParts.all(IsolatorType.class).stream().allMatch(IsolatorType::isBreaksSupply));
 		for (TapType tap : taps()) {
-			assertEquals(tap.getFeeds() == hullwright.spec.FeedSides.BOTH, !tap.isBreaksSupply(), tap.getName());
+			assertEquals(tap.getFeeds() == FeedSides.BOTH, !tap.isBreaksSupply(), tap.getName());
 		}
 	}
 

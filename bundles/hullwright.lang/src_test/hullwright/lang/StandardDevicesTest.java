@@ -26,6 +26,7 @@ import hullwright.spec.Sending;
 import hullwright.spec.Showing;
 import hullwright.spec.Turning;
 import hullwright.spec.Wanting;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -125,7 +126,7 @@ class StandardDevicesTest {
 	}
 
 	private static List<Object> told(Sending sent) {
-		return java.util.Arrays.asList(sent.getMessage(), sent.getValue(), sent.getPort());
+		return Arrays.asList(sent.getMessage(), sent.getValue(), sent.getPort());
 	}
 
 	/** A PGN that is sent at another pace than by default says so in the device's source. */

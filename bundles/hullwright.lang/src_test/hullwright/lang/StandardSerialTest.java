@@ -137,7 +137,8 @@ class StandardSerialTest {
 				}
 			}
 			double most = line.getRates().stream().mapToDouble(BitRate::bitsPerSecond).max().orElseThrow() / BITS_A_CHARACTER;
-			assertTrue(charactersASecond <= FULL * most, unit.getName() + "." + line.getName() + ": " + charactersASecond + " of " + most + " characters a second");
+			assertTrue(charactersASecond <= FULL * most,
+					unit.getName() + "." + line.getName() + ": " + charactersASecond + " of " + most + " characters a second");
 		}
 	}
 
@@ -151,7 +152,8 @@ class StandardSerialTest {
 	void sentencesGoOverALineOfTheUnit(DeviceType unit) {
 		for (Sending sent : unit.getSends()) {
 			if (sent.getMessage() instanceof Sentence) {
-				assertTrue(lines(unit).stream().anyMatch(line -> line == sent.getPort() && line.isTalker()), unit.getName() + " sends " + sent.getMessage().getName());
+				assertTrue(lines(unit).stream().anyMatch(line -> line == sent.getPort() && line.isTalker()),
+						unit.getName() + " sends " + sent.getMessage().getName());
 			}
 		}
 	}
