@@ -49,8 +49,8 @@ public final class CanonicalLayout {
 	}
 
 	/** The white space that differs from the canonical layout; nothing if the text has a syntax error. */
-	List<Gap> changes(IParseResult read) {
-		String text = read.getRootNode().getText();
+	List<Gap> changes(String text) {
+		IParseResult read = parser.parse(new StringReader(text));
 		if (!problems(read).isEmpty() || laidOut(text, read).isEmpty()) {
 			return List.of();
 		}

@@ -28,7 +28,7 @@ public final class HullFormatter implements IFormatter2 {
 	@Override
 	public List<ITextReplacement> format(FormatterRequest request) {
 		ITextRegionAccess text = request.getTextRegionAccess();
-		return layout.changes(text.getResource().getParseResult()).stream()
+		return layout.changes(text.regionForDocument().getText()).stream()
 				.filter(gap -> touchesOne(gap, request.getRegions()))
 				.map(gap -> text.getRewriter().createReplacement(gap.offset(), gap.end() - gap.offset(), gap.replacement()))
 				.toList();
