@@ -45,8 +45,8 @@ public final class Figures {
 		return backbones.computeIfAbsent(backbone, each -> BackboneLength.of(each, network.drops(), this::lengthOf));
 	}
 
-	/** How the ends of a backbone are terminated. */
-	public Termination terminationOf(Backbone backbone) {
-		return terminations.computeIfAbsent(backbone, Termination::of);
+	/** How the ends of a backbone of this network are terminated. */
+	public Termination terminationOf(Network network, Backbone backbone) {
+		return terminations.computeIfAbsent(backbone, each -> Termination.of(each, network.drops(), network.feeds()));
 	}
 }

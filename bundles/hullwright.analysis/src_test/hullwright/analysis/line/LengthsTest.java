@@ -101,12 +101,24 @@ class LengthsTest {
 
 	@Test
 	void terminatorsAreFoundAtTheEndsOnly() {
-		Termination both = Termination.of(backbone(terminator("a"), run(1, LIGHT), terminator("b")));
+		Termination both = Termination.of(backbone(terminator("a"), run(1, LIGHT), terminator("b")), List.of(), List.of());
 		assertTrue(both.start().isPresent() && both.end().isPresent());
-		Termination misplaced = Termination.of(backbone(terminator("a"), terminator("b"), run(1, LIGHT)));
+		Termination misplaced = Termination.of(backbone(terminator("a"), terminator("b"), run(1, LIGHT)), List.of(), List.of());
 		assertTrue(misplaced.start().isPresent() && misplaced.end().isEmpty());
 		assertEquals(2, misplaced.total());
-		Termination single = Termination.of(backbone(terminator("a")));
+		Termination single = Termination.of(backbone(terminator("a")), List.of(), List.of());
 		assertTrue(single.start().isPresent() && single.end().isEmpty());
+	}
+
+	/** Common practice: some power cords bring a terminator; one plugged in anywhere but at an end closes no end. */
+	@Test
+	void aCordWithATerminatorClosesTheEndThatItIsPluggedInto() {
+		Backbone walk = backbone(tee("first"), run(5, LIGHT), tee("middle"), run(10, LIGHT), terminator("end"));
+		Termination atTheEnd = Termination.of(walk, List.of(), List.of(Lines.terminatedFeed("first")));
+		assertEquals("first", atTheEnd.start().orElseThrow().name());
+		assertEquals(2, atTheEnd.total());
+		Termination inTheMiddle = Termination.of(walk, List.of(), List.of(Lines.terminatedFeed("middle")));
+		assertTrue(inTheMiddle.start().isEmpty());
+		assertEquals(2, inTheMiddle.total());
 	}
 }

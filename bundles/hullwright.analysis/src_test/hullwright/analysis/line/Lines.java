@@ -9,11 +9,13 @@ import hullwright.network.CableRun;
 import hullwright.network.Drop;
 import hullwright.network.Element;
 import hullwright.network.FittedDevice;
+import hullwright.network.Feed;
 import hullwright.network.Fitting;
 import hullwright.network.Origin;
 import hullwright.network.PortRef;
 import hullwright.network.part.Adapter;
 import hullwright.network.part.Cable;
+import hullwright.network.part.Cord;
 import hullwright.network.part.DeviceModel;
 import hullwright.network.part.DevicePower;
 import hullwright.network.part.Ends;
@@ -22,6 +24,7 @@ import hullwright.network.part.PartIdentity;
 import hullwright.network.part.Tee;
 import hullwright.network.part.Terminator;
 import hullwright.quantity.Length;
+import hullwright.quantity.Resistance;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -76,5 +79,11 @@ final class Lines {
 				Map.of(), DevicePower.UNSTATED);
 		return new Drop("device", new PortRef(tee, Optional.of(1)), List.of(legs),
 				Optional.of(FittedDevice.of("device", model, Origin.nowhere("device"))), Optional.empty(), Origin.nowhere("device"));
+	}
+
+	static Feed terminatedFeed(String tee) {
+		Cord cord = new Cord(named("cord"), Ends.NONE, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
+				Optional.of(new Resistance(120)));
+		return new Feed("feed", new PortRef(tee, Optional.of(1)), List.of(fitting("cord", cord)), List.of(), false, "", Origin.nowhere("feed"));
 	}
 }

@@ -4,9 +4,9 @@
  */
 package hullwright.lang.ide;
 
-import hullwright.spec.BackbonePart;
 import hullwright.spec.Device;
 import hullwright.spec.Named;
+import hullwright.spec.PortHolder;
 import hullwright.spec.Titled;
 import java.util.List;
 import org.eclipse.emf.ecore.EObject;
@@ -25,7 +25,7 @@ class OutlineDetail extends DocumentSymbolDetailsProvider {
 		if (element instanceof Titled titled && titled.getTitle() != null) {
 			return titled.getTitle();
 		}
-		if (element instanceof BackbonePart || element instanceof Device) {
+		if (element instanceof PortHolder || element instanceof Device) {
 			return textOf(element, "type");
 		}
 		return element instanceof Named ? "" : null;

@@ -45,15 +45,15 @@ public final class TerminatorMissing implements BoatRule {
 		for (Network network : boat.boat().networks()) {
 			for (Backbone backbone : network.backbones()) {
 				if (!backbone.elements().isEmpty()) {
-					check(boat, backbone, findings);
+					check(boat, network, backbone, findings);
 				}
 			}
 		}
 		return findings;
 	}
 
-	private static void check(BoatUnderCheck boat, Backbone backbone, List<Finding> findings) {
-		Termination termination = boat.figures().terminationOf(backbone);
+	private static void check(BoatUnderCheck boat, Network network, Backbone backbone, List<Finding> findings) {
+		Termination termination = boat.figures().terminationOf(network, backbone);
 		List<Element> elements = backbone.elements();
 		if (termination.start().isEmpty()) {
 			findings.add(finding(boat, backbone, End.START, elements.get(0), termination, termination.openAtStart()));
