@@ -38,7 +38,7 @@ class ShippedTextsTest {
 	@Test
 	void theCatalogAndAllExampleProjectsAreFound() throws IOException {
 		assertTrue(shipped().anyMatch(file -> file.endsWith("standard/parts.hull")));
-		assertEquals(List.of("day-boat", "faulty", "first-power-up", "harbour-pilot", "motor-yacht", "twin-cruiser"),
+		assertEquals(List.of("day-boat", "faulty", "faulty-text", "first-power-up", "harbour-pilot", "motor-yacht", "twin-cruiser"),
 				exampleProjects().map(folder -> folder.getFileName().toString()).toList());
 	}
 

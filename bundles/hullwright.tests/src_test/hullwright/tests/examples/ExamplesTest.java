@@ -17,8 +17,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -82,5 +84,23 @@ class ExamplesTest {
 		assertEquals("tee keel", lines.get(found.get(1) - 1).strip().substring(0, 8), "the last part before the open end");
 		assertTrue(found.get(1) > below.get(1) && found.get(1) < below.get(2), "the open end");
 		assertEquals(below.get(2), found.get(2), "the drop");
+	}
+
+	@Test
+	void eachSlipInATextIsToldBelowItsComment() throws IOException {
+		Path folder = EXAMPLES.resolve("faulty-text");
+		List<String> marked = new ArrayList<>();
+		try (Stream<Path> files = Files.list(folder)) {
+			for (Path file : files.sorted().toList()) {
+				List<String> lines = Files.readAllLines(file);
+				IntStream.range(0, lines.size()).filter(line -> lines.get(line).contains("// SLIP"))
+						.forEach(line -> marked.add(file.getFileName() + ":" + (line + 2)));
+			}
+		}
+		CheckReport report = check("faulty-text");
+		assertEquals(marked, report.findings().stream()
+				.map(reported -> reported.finding().origin().file() + ":" + reported.finding().origin().line()).distinct().sorted().toList());
+		assertEquals(List.of("import-missing.hull", "name-taken.hull", "name-unknown.hull", "unit-missing.hull"),
+				report.gaps().stream().map(gap -> gap.split(" ")[0]).toList(), "no boat is made of a text whose meaning is in doubt");
 	}
 }
