@@ -74,7 +74,11 @@ class ReadingTest {
 			LENGTH                | 6 metres  | UNIT_UNKNOWN | ''       | unknown unit 'metres'; a length is given in m, mm, cm, km, ft or in
 			LENGTH                | 6 M       | UNIT_UNKNOWN | ''       | unknown unit 'M'; a length is given in m, mm, cm, km, ft or in
 			VOLTAGE               | 12 v      | UNIT_UNKNOWN | ''       | unknown unit 'v'; a voltage is given in V or mV
-			CURRENT               | 3 W       | UNIT_UNKNOWN | ''       | unknown unit 'W'; a current is given in A, mA or LEN
+			CURRENT               | 3 w       | UNIT_UNKNOWN | ''       | unknown unit 'w'; a current is given in A, mA or LEN
+			CURRENT               | 3 W       | WRONG_KIND   | ''       | '3 W' is a power, but a current is expected, for example '3 A'
+			DURATION              | 2         | UNIT_MISSING | 2 s      | a duration needs a unit, for example '2 s'
+			DURATION              | 2 sec     | UNIT_UNKNOWN | ''       | unknown unit 'sec'; a duration is given in s, ms, min or h
+			BIT_RATE              | -4800 baud| NEGATIVE     | 4800 baud | '-4800 baud': a bit rate cannot be negative
 			DELAY_PER_LENGTH      | 4.46 ns   | UNIT_UNKNOWN | ''       | unknown unit 'ns'; a delay per length is given in ns/m
 			LENGTH                | 12 V      | WRONG_KIND   | ''       | '12 V' is a voltage, but a length is expected, for example '6 m'
 			RESISTANCE_PER_LENGTH | 57 mohm   | WRONG_KIND   | ''       | '57 mohm' is a resistance, but a resistance per length is expected, for example '57 mohm/m'
