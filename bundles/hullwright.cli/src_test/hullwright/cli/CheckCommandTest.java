@@ -73,7 +73,8 @@ class CheckCommandTest {
 	@Test
 	void aFolderOfProjectsIsCheckedProjectByProject() {
 		Run run = Run.of("check", EXAMPLES.toString());
-		assertEquals(1, run.status());
+		assertEquals(2, run.status(), "one of the projects has texts that cannot be understood, and 2 beats 1");
+		assertTrue(run.out().contains("Project " + example("faulty-text") + "\n"), run.out());
 		assertTrue(run.out().contains("Project " + example("faulty") + "\n"), run.out());
 		assertTrue(run.out().contains("Project " + example("harbour-pilot") + "\n"), run.out());
 		assertFalse(run.out().contains("two-profiles"), run.out());
