@@ -97,7 +97,7 @@ class ProblemMessagesTest {
 				"no place 'helmet'; did you mean 'helm'?",
 				"no supply 'hose'; did you mean 'house'?",
 				"no option 'autopilots'; did you mean 'autopilot'?",
-				"no part of this network 'dsh'; did you mean 'dash'?",
+				"no part 'dsh' of this network; did you mean 'dash'?",
 				"no option 'flybridge'",
 				"no device, part or line 'winde'; did you mean 'wind'?");
 	}
@@ -198,6 +198,90 @@ class ProblemMessagesTest {
 	}
 
 	@Test
+	void aSlipInAWordOfTheLanguageNamesItsNearNeighbour() {
+		MarkedText.of("""
+				series S {
+					«networc» n { }
+				}
+				""").assertProblems("expected '}', found 'networc'; did you mean 'network'?");
+		MarkedText.of("""
+				catalog C {
+					device d { «sens» 127250 every 1 s }
+				""").assertProblems("expected '}', found 'sens'; did you mean 'sends'?");
+		MarkedText.of("""
+				catalog C { tee t { } }
+				series S { network n { backbone { tee a : t }
+					«dropp» a.1
+				}
+				""").assertProblems("expected '}', found 'dropp'; did you mean 'drop'?");
+	}
+
+	@Test
+	void whatMayStandWhereAWordIsUnknown() {
+		MarkedText.of("""
+				catalog C { tee t { } }
+				series S { network n { backbone {
+					«block» a : t
+				} }
+				""").assertProblems("expected '}', found 'block'; what stands here begins with "
+				+ "adapter, cable, device, isolator, tap, tee, terminator, wall, when");
+	}
+
+	@Test
+	void theIdOfARuleIsShownByExample() {
+		MarkedText.of("profile P from standard { droplength« »off }").assertProblems(
+				"expected '/' (the id of a rule is written as in 'cabling/drop-length'), found a blank");
+	}
+
+	/** The new constructs of the language, as a beginner gets them wrong. */
+	@Test
+	void unknownNamesInDataPowerAndSerialLines() {
+		MarkedText.of("""
+				import "standard:parts"
+				catalog C {
+					family f { standard }
+					fuse blade { rated 3 A }
+					message 127250 { single; key reference of magnetic or true }
+					device gate { port bus : f male; line in1 : listener; sends 127250 as «magnetc»; wants «127251»; sends 127250 by «in2» }
+					cord c { f male to bare; fuse 3 A of «blad»; successor «cc» }
+				}
+				series S {
+					switch main
+					bank service { 12 V }
+					supply house { from «servise»; switch «mane»; fuse 3 A of «f» }
+					state off1 { on «man»; «servce» dips to 9 V }
+					network n {
+						backbone of light { tee dash : block4 cable along «keel» }
+						drop dash.1 to g : gate { from «hous»; takes 127250 as true from «gg»; mutes «12725» }
+						cap dash.2 with «block4»
+						feed dash.3 via «cord1» from house
+					}
+					serial l { from g.«in2»; to «n».in1 }
+					hull 1 { add drop «m».dash.2 to x : gate }
+				}
+				""").assertProblems(
+				"no key value 'magnetc' of this message; did you mean 'magnetic'?",
+				"no message '127251' in C or Standard",
+				"no port 'in2' of this device; did you mean 'in1'?",
+				"no fuse 'blad' in C or Standard; did you mean 'blade'?",
+				"no part 'cc' in C or Standard; did you mean 'c'?",
+				"no bank, converter or supply 'servise'; did you mean 'service'?",
+				"no switch 'mane'",
+				"'f' is a connector family, but a fuse is expected here",
+				"no switch 'man'; did you mean 'main'?",
+				"no bank, converter or supply 'servce'; did you mean 'service'?",
+				"no route 'keel'",
+				"no supply 'hous'; did you mean 'house'?",
+				"no device 'gg'; did you mean 'g'?",
+				"no message '12725' in C or Standard",
+				"'block4' is a tee, but a cap is expected here",
+				"no part 'cord1' in C or Standard",
+				"no port 'in2' of this device; did you mean 'in1'?",
+				"no device 'n'",
+				"no network 'm'");
+	}
+
+	@Test
 	void aDayThatNoCalendarHas() {
 		MarkedText.of("""
 				series S {
@@ -235,7 +319,7 @@ class ProblemMessagesTest {
 					network n { backbone { when a { when b { «when» a { } } } } }
 				«}»
 				""").assertProblems(
-				"expected '}', found 'when'",
+				"expected '}', found 'when'; a block of conditions may hold one more, no deeper: join conditions by 'and'",
 				"expected the end of the file or another catalog, series or profile, found '}'");
 	}
 }

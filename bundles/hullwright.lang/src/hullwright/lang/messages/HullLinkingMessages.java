@@ -10,7 +10,12 @@ import hullwright.lang.imports.VisibleCatalogs;
 import hullwright.lang.scoping.HullScopeProvider;
 import hullwright.lang.scoping.ReferencedKind;
 import hullwright.spec.Catalog;
+import hullwright.spec.Device;
+import hullwright.spec.Drop;
+import hullwright.spec.HullChange;
+import hullwright.spec.MessageUse;
 import hullwright.spec.Named;
+import hullwright.spec.PortOfDevice;
 import hullwright.spec.SpecPackage;
 import java.util.List;
 import java.util.Optional;
@@ -20,9 +25,11 @@ import java.util.stream.StreamSupport;
 import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
+import org.eclipse.xtext.EcoreUtil2;
 import org.eclipse.xtext.diagnostics.DiagnosticMessage;
 import org.eclipse.xtext.diagnostics.Severity;
 import org.eclipse.xtext.linking.impl.LinkingDiagnosticMessageProvider;
+import org.eclipse.xtext.naming.QualifiedName;
 
 /**
  * Says which kind of thing has no such name, where it was looked for, and which name was perhaps meant.
@@ -54,11 +61,42 @@ public class HullLinkingMessages extends LinkingDiagnosticMessageProvider {
 			return problem("'" + name + "' is " + SpecWords.oneOf(kindOf(homes.get(0), name)) + ", but " + SpecWords.oneOf(wanted)
 					+ " is expected here", Optional.empty());
 		}
-		Optional<String> near = NearestName.to(name, StreamSupport
+		if (isOwnerUnknown(from, reference)) {
+			return null;
+		}
+		// a PGN is no word with a slip in it: the number beside it is another message
+		Optional<String> near = isNumber(name) ? Optional.empty() : NearestName.to(name, StreamSupport
 				.stream(scopes.getScope(from, reference).getAllElements().spliterator(), false)
-				.map(description -> description.getName().toString()));
-		return problem("no " + SpecWords.of(wanted) + " '" + name + "'" + whereLookedFor(from, reference)
+				.map(description -> description.getName())
+				.filter(found -> found.getSegmentCount() == 1 || name.indexOf('.') >= 0)
+				.map(QualifiedName::toString));
+		String word = SpecWords.of(wanted);
+		int ofWhat = word.contains(" of this ") ? word.indexOf(" of this ") : word.length();
+		return problem("no " + word.substring(0, ofWhat) + " '" + name + "'" + word.substring(ofWhat) + whereLookedFor(from, reference)
 				+ near.map(found -> "; did you mean '" + found + "'?").orElse(""), near);
+	}
+
+	/** Whether what the name would belong to is not known either, which is told there. */
+	private static boolean isOwnerUnknown(EObject from, EReference reference) {
+		if (reference == SpecPackage.Literals.MESSAGE_USE__VALUE) {
+			return isUnknown(((MessageUse) from).getMessage());
+		} else if (reference.getEReferenceType() == SpecPackage.Literals.PORT) {
+			Device device = reference == SpecPackage.Literals.DROP__TARGET_PORT ? ((Drop) from).getTarget()
+					: from instanceof PortOfDevice end ? end.getDevice() : EcoreUtil2.getContainerOfType(from, Device.class);
+			boolean namesDevice = reference == SpecPackage.Literals.DROP__TARGET_PORT || from instanceof PortOfDevice;
+			return namesDevice && isUnknown(device) || device != null && isUnknown(device.getType());
+		}
+		HullChange change = EcoreUtil2.getContainerOfType(from, HullChange.class);
+		return change != null && reference != SpecPackage.Literals.HULL_CHANGE__NETWORK && change.getNetwork() != null
+				&& change.getNetwork().eIsProxy();
+	}
+
+	private static boolean isUnknown(EObject referred) {
+		return referred == null || referred.eIsProxy();
+	}
+
+	private static boolean isNumber(String name) {
+		return name.chars().allMatch(Character::isDigit);
 	}
 
 	private static DiagnosticMessage problem(String text, Optional<String> near) {

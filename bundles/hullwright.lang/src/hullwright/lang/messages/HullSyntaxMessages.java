@@ -8,13 +8,19 @@ import hullwright.lang.LanguageProblem;
 import hullwright.quantity.QuantityFormatException;
 import hullwright.quantity.QuantityFormatException.Reason;
 import hullwright.spec.Series;
+import hullwright.spec.WhenBlock;
+import hullwright.spec.WhenElements;
+import hullwright.spec.WhenItems;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import com.google.inject.Inject;
 import org.eclipse.emf.ecore.EObject;
+import org.eclipse.xtext.EcoreUtil2;
 import org.eclipse.xtext.GrammarUtil;
 import org.eclipse.xtext.IGrammarAccess;
+import org.eclipse.xtext.Keyword;
 import org.eclipse.xtext.nodemodel.SyntaxErrorMessage;
 import org.eclipse.xtext.parser.antlr.SyntaxErrorMessageProvider;
 
@@ -30,10 +36,17 @@ public class HullSyntaxMessages extends SyntaxErrorMessageProvider {
 	private static final Pattern EARLY_EXIT = Pattern.compile("required \\(\\.\\.\\.\\)\\+ loop did not match anything at input '?(.*?)'?");
 
 	private final Set<String> words;
+	/** Words that are names, too, nearly everywhere: such a one was understood, and something before it went wrong. */
+	private final Set<String> names;
+	private final ExpectedWords expected;
 
 	@Inject
 	HullSyntaxMessages(IGrammarAccess grammar) {
 		words = GrammarUtil.getAllKeywords(grammar.getGrammar());
+		names = EcoreUtil2.getAllContentsOfType(GrammarUtil.findRuleForName(grammar.getGrammar(), "Name"), Keyword.class).stream()
+				.map(Keyword::getValue)
+				.collect(Collectors.toSet());
+		expected = new ExpectedWords(grammar.getGrammar());
 	}
 
 	@Override
@@ -64,21 +77,46 @@ public class HullSyntaxMessages extends SyntaxErrorMessageProvider {
 		}
 		Matcher noAlternative = NO_ALTERNATIVE.matcher(message);
 		if (noAlternative.matches()) {
-			return notUnderstood(noAlternative.group(1));
+			return notUnderstood(noAlternative.group(1), context);
 		}
 		Matcher earlyExit = EARLY_EXIT.matcher(message);
-		return earlyExit.matches() ? notUnderstood(earlyExit.group(1)) : message;
+		return earlyExit.matches() ? notUnderstood(earlyExit.group(1), context) : message;
 	}
 
-	private String expectedFound(String expected, String found, EObject context) {
+	private String expectedFound(String token, String found, EObject context) {
 		// a series lists options and places by their names alone: a word that ends the list was meant as one of them
-		boolean nameExpected = expected.equals("RULE_ID") || expected.equals("}") && context instanceof Series;
-		return "expected " + tokenName(expected) + ", found " + foundName(found)
-				+ (nameExpected ? reservedWordHint(found) : "");
+		boolean nameExpected = token.equals("RULE_ID") || token.equals("}") && context instanceof Series && !names.contains(found);
+		String hint = nameExpected ? reservedWordHint(found) : "";
+		return "expected " + tokenName(token) + ", found " + foundName(found)
+				+ (hint.isEmpty() && token.equals("}") ? whatMayStand(found, context) : hint);
 	}
 
-	private String notUnderstood(String found) {
-		return isEnd(found) ? "the text ends too early; is a '}' missing?" : foundName(found) + " is not expected here" + reservedWordHint(found);
+	private String notUnderstood(String found, EObject context) {
+		if (isEnd(found)) {
+			return "the text ends too early; is a '}' missing?";
+		}
+		String hint = reservedWordHint(found);
+		return foundName(found) + " is not expected here" + (hint.isEmpty() ? whatMayStand(found, context) : hint);
+	}
+
+	/** The word that was perhaps meant in the braces of the context, or all that may begin something there. */
+	private String whatMayStand(String found, EObject context) {
+		if (isEnd(found) || context == null) {
+			return "";
+		}
+		if (found.equals("when") && isBlockOfConditions(context)) {
+			return "; a block of conditions may hold one more, no deeper: join conditions by 'and'";
+		}
+		Set<String> beginnings = expected.beginningsIn(context.eClass());
+		if (beginnings.contains(found)) {
+			return "";
+		}
+		return NearestName.to(found, beginnings.stream()).map(near -> "; did you mean '" + near + "'?")
+				.orElse(beginnings.isEmpty() ? "" : "; what stands here begins with " + String.join(", ", beginnings));
+	}
+
+	private static boolean isBlockOfConditions(EObject context) {
+		return context instanceof WhenBlock || context instanceof WhenElements || context instanceof WhenItems;
 	}
 
 	private String reservedWordHint(String found) {

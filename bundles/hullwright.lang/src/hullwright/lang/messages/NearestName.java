@@ -21,7 +21,8 @@ public final class NearestName {
 
 	/** The candidate with the fewest typing slips between it and the typed name, if there are few enough to be one. */
 	public static Optional<String> to(String typed, Stream<String> candidates) {
-		int tolerated = Math.max(1, typed.length() / 3);
+		// of a single letter nothing is left if it was mistyped
+		int tolerated = Math.min(typed.length() - 1, Math.max(1, typed.length() / 3));
 		return candidates.limit(MOST_CANDIDATES).distinct()
 				.filter(name -> Math.abs(name.length() - typed.length()) <= tolerated)
 				.map(name -> new Candidate(name, slips(typed, name)))
