@@ -5,6 +5,8 @@
 package hullwright.lang.ide;
 
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.xtext.documentation.IEObjectDocumentationProvider;
 import org.eclipse.xtext.nodemodel.ICompositeNode;
@@ -15,6 +17,8 @@ import org.eclipse.xtext.nodemodel.util.NodeModelUtils;
  */
 class DeclarationText implements IEObjectDocumentationProvider {
 
+	private static final Pattern BLANK_LINE = Pattern.compile("\\R[ \\t]*\\R");
+
 	private static final int MOST_LINES = 14;
 
 	@Override
@@ -23,9 +27,21 @@ class DeclarationText implements IEObjectDocumentationProvider {
 		if (node == null) {
 			return null;
 		}
-		List<String> lines = NodeModelUtils.getTokenText(node).isBlank() ? List.of() : unindented(node.getText().strip());
+		List<String> lines = NodeModelUtils.getTokenText(node).isBlank() ? List.of() : unindented(withOwnComment(node));
 		String text = String.join("\n", lines.subList(0, Math.min(MOST_LINES, lines.size())));
 		return lines.size() > MOST_LINES ? text + "\n\u2026" : text;
+	}
+
+	/** The declaration with the comment that stands right above it; what a blank line parts from it belongs to something else. */
+	private static String withOwnComment(ICompositeNode node) {
+		String text = node.getText();
+		int ownText = node.getOffset() - node.getTotalOffset();
+		Matcher blankLine = BLANK_LINE.matcher(text).region(0, ownText);
+		int start = 0;
+		while (blankLine.find()) {
+			start = blankLine.end();
+		}
+		return text.substring(start).strip();
 	}
 
 	/** Without the indentation that the declaration has where it stands. */

@@ -94,6 +94,8 @@ class PartsInUseTest {
 	private static Stream<String> linked(Resource text) {
 		return EcoreUtil.ExternalCrossReferencer.find(text).keySet().stream()
 				.filter(PartType.class::isInstance)
+				// a name that means nothing, as in the texts that show slips, stays a promise without a file
+				.filter(part -> part.eResource() != null)
 				.filter(part -> BuiltInCatalogs.isBuiltIn(part.eResource().getURI()))
 				.map(PartType.class::cast).map(PartType::getName);
 	}
