@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
+import org.eclipse.emf.ecore.EObject;
+
 import hullwright.network.CableRun;
 import hullwright.network.Element;
 import hullwright.network.FittedDevice;
@@ -18,6 +20,7 @@ import hullwright.network.Origin;
 import hullwright.network.part.Cable;
 import hullwright.network.part.DeviceModel;
 import hullwright.network.part.Part;
+import hullwright.spec.AddToWalk;
 import hullwright.spec.BackboneCable;
 import hullwright.spec.BackboneElement;
 import hullwright.spec.BackboneItem;
@@ -62,11 +65,34 @@ final class BackboneCopy {
 		return new BackbonePlan(name, elements(backbone.getElements()), Map.copyOf(devices), copying.places().of(backbone, name));
 	}
 
-	/** The elements of a walk, or of a piece that a hull adds to one. */
-	List<WhenFitted<Element>> elements(List<? extends BackboneElement> walk) {
+	/** The elements of a piece that a hull adds to a walk. */
+	List<WhenFitted<Element>> elements(AddToWalk added) {
+		flatten(walkOf(added.getAnchor()), WhenFitted.Blocks.NONE, Map.of());
+		int anchor = steps.stream().map(Step::item).toList().indexOf(added.getAnchor());
+		int first = added.isBefore() ? anchor : anchor + 1;
+		List<Step> piece = added.getElements().stream().map(item -> new Step(item, WhenFitted.Blocks.NONE, steps.get(anchor).branches)).toList();
+		steps.addAll(first, piece);
+		return elements(first, first + piece.size());
+	}
+
+	/** The walk that an item stands in; the item alone if a hull adds it, too. */
+	private static List<? extends BackboneElement> walkOf(BackboneItem item) {
+		for (EObject up = item.eContainer(); up != null; up = up.eContainer()) {
+			if (up instanceof hullwright.spec.Backbone backbone) {
+				return backbone.getElements();
+			}
+		}
+		return List.of(item);
+	}
+
+	private List<WhenFitted<Element>> elements(List<? extends BackboneElement> walk) {
 		flatten(walk, WhenFitted.Blocks.NONE, Map.of());
-		List<WhenFitted<Element>> elements = new ArrayList<>(steps.size());
-		for (int at = 0; at < steps.size(); at++) {
+		return elements(0, steps.size());
+	}
+
+	private List<WhenFitted<Element>> elements(int from, int to) {
+		List<WhenFitted<Element>> elements = new ArrayList<>(to - from);
+		for (int at = from; at < to; at++) {
 			Step step = steps.get(at);
 			Optional<? extends Element> element = step.item instanceof BackboneCable cable
 					? Optional.of(run(cable, at))

@@ -27,19 +27,12 @@ record BackbonePlan(String name, List<WhenFitted<Element>> elements, Map<String,
 	/** The backbone of a boat: what is left out closes the gap, what stays is laid to mate. */
 	Backbone on(Order order, HullPlan hull) {
 		List<Element> fitted = new ArrayList<>(elements.size());
-		for (WhenFitted<Element> element : elements) {
-			String elementName = element.item().name();
-			hull.walk(elementName, true).forEach(added -> addFitted(added, order, hull, fitted));
-			addFitted(element, order, hull, fitted);
-			hull.walk(elementName, false).forEach(added -> addFitted(added, order, hull, fitted));
+		for (WhenFitted<Element> element : hull.walk(elements)) {
+			if (element.on(order)) {
+				hull.changed(element.item()).map(each -> withDevice(each, hull)).ifPresent(fitted::add);
+			}
 		}
 		return new Backbone(name, Laying.lay(fitted, Optional.empty(), Optional.empty()), origin);
-	}
-
-	private void addFitted(WhenFitted<Element> element, Order order, HullPlan hull, List<Element> fitted) {
-		if (element.on(order)) {
-			hull.changed(element.item()).map(each -> withDevice(each, hull)).ifPresent(fitted::add);
-		}
 	}
 
 	private Element withDevice(Element element, HullPlan hull) {

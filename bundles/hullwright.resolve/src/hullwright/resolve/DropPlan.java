@@ -4,7 +4,6 @@
  */
 package hullwright.resolve;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -50,8 +49,7 @@ record DropPlan(String name, PortRef from, List<Element> legs, End end, FittedWh
 		if (hull.removes(name)) {
 			return Optional.empty();
 		}
-		List<Element> way = new ArrayList<>();
-		hull.otherWay(name).orElse(legs).forEach(leg -> hull.changed(leg).ifPresent(way::add));
+		List<Element> way = hull.changed(hull.otherWay(name).orElse(legs));
 		boolean wanted = deviceWhen.holds(order);
 		Optional<FittedDevice> device = !wanted ? Optional.empty()
 				: end.device.map(hull::changed).or(() -> end.other.map(otherDevices::get));

@@ -4,62 +4,39 @@
  */
 package hullwright.resolve;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 import hullwright.network.DevicePortRef;
 import hullwright.network.FittedDevice;
 import hullwright.network.SerialLine;
 import hullwright.network.WirelessHop;
-import hullwright.spec.FreeDevice;
-import hullwright.spec.PortOfDevice;
-import hullwright.spec.SeriesItem;
-import hullwright.spec.WhenItems;
 
 /**
- * What stands beside the networks, on some boats: other devices, serial lines, wireless hops.
+ * What stands beside the networks, on some boats.
+ *
+ * @param devices devices that no drop declares
+ * @param lines serial lines
+ * @param hops wireless hops
  */
-final class ItemsPlan {
+record ItemsPlan(List<WhenFitted<DevicePlan>> devices, List<WhenFitted<SerialLine>> lines, List<WhenFitted<WirelessHop>> hops) {
 
-	private final List<WhenFitted<DevicePlan>> devices = new ArrayList<>();
-	private final List<WhenFitted<SerialLine>> lines = new ArrayList<>();
-	private final List<WhenFitted<WirelessHop>> hops = new ArrayList<>();
-
-	void add(List<? extends SeriesItem> items, WhenFitted.Blocks blocks, Copying copying) {
-		for (SeriesItem item : items) {
-			if (item instanceof WhenItems block) {
-				add(block.getItems(), blocks.when(block.getCondition()), copying);
-				add(block.getOtherwise(), blocks.otherwise(block.getCondition()), copying);
-			} else if (item instanceof FreeDevice free) {
-				DevicePlan.of(free.getDevice(), copying).ifPresent(device -> devices.add(WhenFitted.under(blocks, item.getCondition(), device)));
-			} else if (item instanceof hullwright.spec.SerialLine line) {
-				lines.add(WhenFitted.under(blocks, item.getCondition(), line(line, copying)));
-			} else if (item instanceof hullwright.spec.WirelessHop hop) {
-				hops.add(WhenFitted.under(blocks, item.getCondition(), hop(hop, copying)));
-			}
-		}
+	ItemsPlan {
+		devices = List.copyOf(devices);
+		lines = List.copyOf(lines);
+		hops = List.copyOf(hops);
 	}
 
-	private static SerialLine line(hullwright.spec.SerialLine line, Copying copying) {
-		String name = copying.names().ofOwn(line.getName());
-		return new SerialLine(name, Copying.text(line.getTitle()), Optional.ofNullable(line.getRate()), ports(line.getFrom(), copying),
-				ports(line.getTo(), copying), line.getCarries().stream().map(copying.parts().messages()::sending).toList(),
-				Optional.ofNullable(line.getLength()), copying.parts().cable(line.getCable()), line.isEarthsShield(),
-				copying.places().of(line, name));
+	/** This, and what a hull adds to it. */
+	ItemsPlan and(ItemsPlan added) {
+		return new ItemsPlan(both(devices, added.devices), both(lines, added.lines), both(hops, added.hops));
 	}
 
-	private static WirelessHop hop(hullwright.spec.WirelessHop hop, Copying copying) {
-		String name = copying.names().ofOwn(hop.getName());
-		return new WirelessHop(name, Copying.text(hop.getTitle()), ports(hop.getFrom(), copying), ports(hop.getTo(), copying),
-				Optional.ofNullable(hop.getDelay()), copying.places().of(hop, name));
-	}
-
-	private static List<DevicePortRef> ports(List<PortOfDevice> ports, Copying copying) {
-		return ports.stream().map(port -> new DevicePortRef(copying.names().of(port.getDevice()), port.getPort().getName())).toList();
+	private static <T> List<T> both(List<T> one, List<T> other) {
+		return Stream.concat(one.stream(), other.stream()).toList();
 	}
 
 	/** The devices of a boat, by qualified name. */

@@ -35,6 +35,10 @@ final class NamesInText {
 		return series + "." + network.getName();
 	}
 
+	String ofSeries() {
+		return series;
+	}
+
 	/** The name below the series of something that the series declares itself. */
 	String ofOwn(String name) {
 		return series + "." + name;

@@ -37,9 +37,8 @@ record NetworkPlan(String name, NetworkKind kind, FittedWhen when, Optional<Cabl
 			return Optional.empty();
 		}
 		List<Backbone> fitted = backbones.stream().map(backbone -> backbone.on(order, hull)).toList();
-		HangingPlan.Hanging found = HangingPlan.Hanging.nothing();
-		hanging.addTo(found, order, hull, otherDevices);
-		hull.hanging(name).ifPresent(added -> added.addTo(found, order, hull, otherDevices));
+		HangingPlan.Hanging usual = hanging.on(order, hull, otherDevices);
+		HangingPlan.Hanging found = hull.addedTo(name).map(added -> usual.and(added.on(order, hull, otherDevices))).orElse(usual);
 		FittedPorts ports = FittedPorts.of(fitted, found.drops());
 		return Optional.of(new Network(name, kind, fitted,
 				found.drops().stream().map(ports::lay).toList(), found.feeds().stream().map(ports::lay).toList(),
@@ -55,8 +54,7 @@ record NetworkPlan(String name, NetworkKind kind, FittedWhen when, Optional<Cabl
 			Optional<Cable> cable = copying.parts().cable(backbone.getCable()).or(() -> usual);
 			backbones.add(new BackboneCopy(copying, name, cable).of(backbone, name + "." + own));
 		}
-		HangingPlan hanging = new HangingPlan(name, usual, copying);
-		hanging.add(network.getElements(), WhenFitted.Blocks.NONE);
+		HangingPlan hanging = new HangingCopy(name, usual, copying).of(network.getElements());
 		NetworkKind kind = network.getKind() == hullwright.spec.NetworkKind.ENGINE ? NetworkKind.ENGINE_BUS : NetworkKind.INSTRUMENT_BUS;
 		return new NetworkPlan(name, kind, FittedWhen.of(network.getCondition()), usual, List.copyOf(backbones), hanging,
 				copying.places().of(network, name));

@@ -22,9 +22,7 @@ import hullwright.network.Network;
 import hullwright.network.Origin;
 import hullwright.network.PartsOnOffer;
 import hullwright.network.Selection;
-import hullwright.network.SerialLine;
 import hullwright.network.Waiver;
-import hullwright.network.WirelessHop;
 import hullwright.network.layout.Layout;
 import hullwright.network.part.Cable;
 import hullwright.network.part.Part;
@@ -45,7 +43,7 @@ public final class SeriesPlan {
 	private final OptionSpace options;
 	private final List<NetworkPlan> networks = new ArrayList<>();
 	private final List<HullPlan> hulls = new ArrayList<>();
-	private final ItemsPlan items = new ItemsPlan();
+	private final ItemsPlan items;
 	private final PowerPlan power;
 	private final Layout layout;
 	private final List<Waiver> waivers;
@@ -72,9 +70,9 @@ public final class SeriesPlan {
 			networks.add(plan);
 			usualCables.put(plan.name(), plan.usualCable());
 		}
-		items.add(series.getItems(), WhenFitted.Blocks.NONE, copying);
+		items = new ItemsCopy(copying).of(series.getItems());
 		for (Hull hull : series.getHulls()) {
-			hulls.add(HullPlan.of(hull, usualCables, copying));
+			hulls.add(new HullCopy(usualCables, copying).of(hull));
 		}
 		power = PowerPlan.of(series, copying);
 		layout = LayoutPlan.of(series, copying);
@@ -135,16 +133,13 @@ public final class SeriesPlan {
 		HullPlan hull = selection.hull()
 				.flatMap(hullName -> hulls.stream().filter(each -> each.name().equals(hullName)).findFirst())
 				.orElse(HullPlan.NONE);
-		Map<String, FittedDevice> others = items.devices(order, hull);
-		others.putAll(hull.changes().items().devices(order, hull));
+		ItemsPlan beside = items.and(hull.items());
+		Map<String, FittedDevice> others = beside.devices(order, hull);
 		List<Network> fitted = new ArrayList<>(networks.size());
 		networks.forEach(network -> network.on(order, hull, others).ifPresent(fitted::add));
 		Set<String> onBoard = DevicesOnBoard.names(fitted, others.values());
-		List<SerialLine> lines = new ArrayList<>(items.lines(order, hull, onBoard));
-		lines.addAll(hull.changes().items().lines(order, hull, onBoard));
-		List<WirelessHop> hops = new ArrayList<>(items.hops(order, hull, onBoard));
-		hops.addAll(hull.changes().items().hops(order, hull, onBoard));
-		return new Boat(name, revision, selection, fitted, List.copyOf(others.values()), lines, hops, power.on(order), layout, waivers,
+		return new Boat(name, revision, selection, fitted, List.copyOf(others.values()), beside.lines(order, hull, onBoard),
+				beside.hops(order, hull, onBoard), power.on(order), layout, waivers,
 				partsOnOffer, origin);
 	}
 }
