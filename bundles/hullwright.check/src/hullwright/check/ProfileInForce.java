@@ -81,7 +81,7 @@ record ProfileInForce(Map<String, RuleInForce> rules, List<Finding> problems) {
 						+ "'{ " + band.getSeverity() + " above " + rule.limitDimension().get().example() + " }'"));
 				return shipped;
 			}
-			if ( rule.limitDimension().filter(limit.dimension()::equals).isEmpty()) {
+			if (rule.limitDimension().filter(limit.dimension()::equals).isEmpty()) {
 				problems.add(problem(ProjectProblem.PROFILE_SETTING_WRONG, place, rule.limitDimension()
 						.map(expected -> rule.id() + " has limits of " + expected.label() + ", such as '" + expected.example() + "', not '" + limit + "'")
 						.orElse(rule.id() + " has no limits to set; it can be switched off")));

@@ -230,7 +230,7 @@ class ProblemMessagesTest {
 	@Test
 	void theIdOfARuleIsShownByExample() {
 		MarkedText.of("profile P from standard { droplength« »off }").assertProblems(
-				"expected '/' (the id of a rule is written as in 'cabling/drop-length'), found a blank");
+				"expected '/' (the id of a rule is written as in 'cabling/drop-too-long'), found a blank");
 	}
 
 	/** The new constructs of the language, as a beginner gets them wrong. */

@@ -98,7 +98,7 @@ class QuantityMessagesTest {
 
 	@Test
 	void aLimitInAProfileTakesAnyQuantityButNeedsOne() {
-		MarkedText.of("profile P from standard { cabling/drop-length { advice above 5 m; error above «6» } }")
+		MarkedText.of("profile P from standard { cabling/drop-too-long { advice above 5 m; error above «6» } }")
 				.assertProblems("a length needs a unit, for example '6 m'");
 	}
 }

@@ -11,7 +11,6 @@ import hullwright.lang.services.HullGrammarAccess;
 import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.StreamSupport;
 import org.eclipse.xtext.nodemodel.INode;
 import org.eclipse.xtext.nodemodel.util.NodeModelUtils;
@@ -45,30 +44,31 @@ public final class CanonicalLayout {
 	public FormattedText format(String text) {
 		IParseResult read = parser.parse(new StringReader(text));
 		List<Problem> problems = problems(read);
-		return new FormattedText(problems.isEmpty() ? laidOut(text, read).orElse(text) : text, problems);
+		return new FormattedText(problems.isEmpty() ? applied(gaps(text, read), text) : text, problems);
 	}
 
 	/** The white space that differs from the canonical layout; nothing if the text has a syntax error. */
 	List<Gap> changes(String text) {
 		IParseResult read = parser.parse(new StringReader(text));
-		if (!problems(read).isEmpty() || laidOut(text, read).isEmpty()) {
-			return List.of();
-		}
-		return gaps(text, pieces(read)).stream().filter(gap -> !gap.replacement().equals(text.substring(gap.offset(), gap.end()))).toList();
+		return problems(read).isEmpty() ? gaps(text, read) : List.of();
 	}
 
-	private Optional<String> laidOut(String text, IParseResult read) {
-		List<Piece> pieces = pieces(read);
+	private static String applied(List<Gap> gaps, String text) {
 		StringBuilder result = new StringBuilder();
 		int at = 0;
-		for (Gap gap : gaps(text, pieces)) {
+		for (Gap gap : gaps) {
 			result.append(text, at, gap.offset()).append(gap.replacement());
 			at = gap.end();
 		}
-		result.append(text, at, text.length());
-		IParseResult again = parser.parse(new StringReader(result.toString()));
-		boolean same = problems(again).isEmpty() && texts(pieces(again)).equals(texts(pieces));
-		return same ? Optional.of(result.toString()) : Optional.empty();
+		return result.append(text, at, text.length()).toString();
+	}
+
+	/** The white space that differs; none if what came out did not hold the same words and comments. */
+	private List<Gap> gaps(String text, IParseResult read) {
+		List<Piece> pieces = pieces(read);
+		List<Gap> gaps = gaps(text, pieces).stream().filter(gap -> !gap.replacement().equals(text.substring(gap.offset(), gap.end()))).toList();
+		IParseResult again = parser.parse(new StringReader(applied(gaps, text)));
+		return problems(again).isEmpty() && texts(pieces(again)).equals(texts(pieces)) ? gaps : List.of();
 	}
 
 	private static List<Gap> gaps(String text, List<Piece> pieces) {

@@ -4,6 +4,7 @@
  */
 package hullwright.lang.formatting;
 
+import hullwright.lang.grammar.Beginnings;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -12,10 +13,7 @@ import java.util.Set;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.xtext.AbstractElement;
 import org.eclipse.xtext.Action;
-import org.eclipse.xtext.Alternatives;
-import org.eclipse.xtext.Assignment;
 import org.eclipse.xtext.CrossReference;
-import org.eclipse.xtext.GrammarUtil;
 import org.eclipse.xtext.Group;
 import org.eclipse.xtext.Keyword;
 import org.eclipse.xtext.ParserRule;
@@ -66,35 +64,16 @@ final class ItemStarts {
 		return first;
 	}
 
-	/** Collects what an element can begin with, and tells whether it can be empty. */
-	private static boolean collectFirst(AbstractElement element, Set<EObject> first) {
-		boolean empty = GrammarUtil.isOptionalCardinality(element);
-		if (element instanceof Group group) {
-			for (AbstractElement each : group.getElements()) {
-				if (!collectFirst(each, first)) {
-					return empty;
-				}
+	private static void collectFirst(AbstractElement body, Set<EObject> first) {
+		Beginnings.of(body, element -> {
+			first.add(element);
+			if (element instanceof CrossReference reference) {
+				first.add(reference.getTerminal());
+			} else if (element instanceof RuleCall call && call.getRule().getAlternatives() instanceof Group called
+					&& called.getElements().get(0) instanceof Action action) {
+				// where a rule begins by making its object, the node tells of that and not of the call
+				first.add(action);
 			}
-			return true;
-		} else if (element instanceof Alternatives alternatives) {
-			boolean one = false;
-			for (AbstractElement each : alternatives.getElements()) {
-				one |= collectFirst(each, first);
-			}
-			return empty || one;
-		} else if (element instanceof Assignment assignment) {
-			collectFirst(assignment.getTerminal(), first);
-			return empty;
-		} else if (element instanceof Action) {
-			return true;
-		}
-		first.add(element);
-		if (element instanceof CrossReference reference) {
-			first.add(reference.getTerminal());
-		} else if (element instanceof RuleCall call && call.getRule().getAlternatives() instanceof Group called && called.getElements().get(0) instanceof Action action) {
-			// where a rule begins by making its object, the node tells of that and not of the call
-			first.add(action);
-		}
-		return empty;
+		});
 	}
 }

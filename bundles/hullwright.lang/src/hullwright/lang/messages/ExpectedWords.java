@@ -4,23 +4,21 @@
  */
 package hullwright.lang.messages;
 
+import hullwright.lang.grammar.Beginnings;
 import java.util.HashSet;
 import java.util.Set;
 import java.util.TreeSet;
 import org.eclipse.emf.ecore.EClass;
 import org.eclipse.xtext.AbstractElement;
 import org.eclipse.xtext.AbstractRule;
-import org.eclipse.xtext.Action;
-import org.eclipse.xtext.Alternatives;
-import org.eclipse.xtext.Assignment;
 import org.eclipse.xtext.EnumLiteralDeclaration;
-import org.eclipse.xtext.EnumRule;
 import org.eclipse.xtext.Grammar;
 import org.eclipse.xtext.GrammarUtil;
 import org.eclipse.xtext.Group;
 import org.eclipse.xtext.Keyword;
 import org.eclipse.xtext.ParserRule;
 import org.eclipse.xtext.RuleCall;
+import org.eclipse.xtext.TerminalRule;
 
 /**
  * The words that the grammar knows where a thing is described.
@@ -51,36 +49,25 @@ final class ExpectedWords {
 		return words;
 	}
 
-	/** Collects the first words of an element; tells whether the element may be empty. */
-	private static boolean beginnings(AbstractElement element, Set<String> words, Set<AbstractRule> seen) {
-		boolean optional = GrammarUtil.isOptionalCardinality(element);
-		if (element instanceof Keyword keyword) {
-			if (Character.isLetter(keyword.getValue().charAt(0))) {
-				words.add(keyword.getValue());
+	private static void beginnings(AbstractElement element, Set<String> words, Set<AbstractRule> seen) {
+		Beginnings.of(element, first -> {
+			if (first instanceof Keyword keyword) {
+				addWord(keyword, words);
+			} else if (first instanceof EnumLiteralDeclaration literal) {
+				addWord(literal.getLiteral(), words);
+			} else if (first instanceof RuleCall call && !isDatatype(call.getRule()) && seen.add(call.getRule())) {
+				beginnings(call.getRule().getAlternatives(), words, seen);
 			}
-			return optional;
-		} else if (element instanceof Assignment assignment) {
-			return beginnings(assignment.getTerminal(), words, seen) || optional;
-		} else if (element instanceof Alternatives choice) {
-			boolean empty = false;
-			for (AbstractElement one : choice.getElements()) {
-				empty |= beginnings(one, words, seen);
-			}
-			return empty || optional;
-		} else if (element instanceof Group group) {
-			boolean empty = true;
-			for (AbstractElement part : group.getElements()) {
-				empty = empty && beginnings(part, words, seen);
-			}
-			return empty || optional;
-		} else if (element instanceof RuleCall call && call.getRule() instanceof ParserRule rule && !GrammarUtil.isDatatypeRule(rule)) {
-			return seen.add(rule) && beginnings(rule.getAlternatives(), words, seen) || optional;
-		} else if (element instanceof RuleCall call && call.getRule() instanceof EnumRule rule) {
-			return beginnings(rule.getAlternatives(), words, seen) || optional;
+		});
+	}
+
+	private static void addWord(Keyword keyword, Set<String> words) {
+		if (Character.isLetter(keyword.getValue().charAt(0))) {
+			words.add(keyword.getValue());
 		}
-		if (element instanceof EnumLiteralDeclaration literal) {
-			return beginnings(literal.getLiteral(), words, seen);
-		}
-		return element instanceof Action || optional;
+	}
+
+	private static boolean isDatatype(AbstractRule rule) {
+		return rule instanceof TerminalRule || rule instanceof ParserRule parserRule && GrammarUtil.isDatatypeRule(parserRule);
 	}
 }

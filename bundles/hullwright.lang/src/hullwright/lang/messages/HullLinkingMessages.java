@@ -8,14 +8,12 @@ import com.google.inject.Inject;
 import hullwright.lang.LanguageProblem;
 import hullwright.lang.imports.VisibleCatalogs;
 import hullwright.lang.scoping.HullScopeProvider;
+import hullwright.lang.scoping.PortOwner;
 import hullwright.lang.scoping.ReferencedKind;
 import hullwright.spec.Catalog;
-import hullwright.spec.Device;
-import hullwright.spec.Drop;
 import hullwright.spec.HullChange;
 import hullwright.spec.MessageUse;
 import hullwright.spec.Named;
-import hullwright.spec.PortOfDevice;
 import hullwright.spec.SpecPackage;
 import java.util.List;
 import java.util.Optional;
@@ -81,10 +79,7 @@ public class HullLinkingMessages extends LinkingDiagnosticMessageProvider {
 		if (reference == SpecPackage.Literals.MESSAGE_USE__VALUE) {
 			return isUnknown(((MessageUse) from).getMessage());
 		} else if (reference.getEReferenceType() == SpecPackage.Literals.PORT) {
-			Device device = reference == SpecPackage.Literals.DROP__TARGET_PORT ? ((Drop) from).getTarget()
-					: from instanceof PortOfDevice end ? end.getDevice() : EcoreUtil2.getContainerOfType(from, Device.class);
-			boolean namesDevice = reference == SpecPackage.Literals.DROP__TARGET_PORT || from instanceof PortOfDevice;
-			return namesDevice && isUnknown(device) || device != null && isUnknown(device.getType());
+			return isUnknown(PortOwner.type(from, reference));
 		}
 		HullChange change = EcoreUtil2.getContainerOfType(from, HullChange.class);
 		return change != null && reference != SpecPackage.Literals.HULL_CHANGE__NETWORK && change.getNetwork() != null

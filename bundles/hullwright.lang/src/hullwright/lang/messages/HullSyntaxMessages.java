@@ -131,7 +131,7 @@ public class HullSyntaxMessages extends SyntaxErrorMessageProvider {
 		case "RULE_STRING" -> "a text in quotes";
 		case "EOF", "<EOF>" -> "the end of the file or another catalog, series or profile";
 		// only the id of a rule has one
-		case "/" -> "'/' (the id of a rule is written as in 'cabling/drop-length')";
+		case "/" -> "'/' (the id of a rule is written as in 'cabling/drop-too-long')";
 		default -> "'" + token + "'";
 		};
 	}

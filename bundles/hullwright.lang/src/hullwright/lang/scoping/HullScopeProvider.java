@@ -32,13 +32,11 @@ import hullwright.spec.Catalog;
 import hullwright.spec.DataNetwork;
 import hullwright.spec.Device;
 import hullwright.spec.DeviceType;
-import hullwright.spec.Drop;
 import hullwright.spec.Hull;
 import hullwright.spec.HullChange;
 import hullwright.spec.MessageUse;
 import hullwright.spec.Named;
 import hullwright.spec.Pgn;
-import hullwright.spec.PortOfDevice;
 import hullwright.spec.Series;
 import hullwright.spec.SpecPackage;
 
@@ -68,7 +66,7 @@ public class HullScopeProvider extends AbstractHullScopeProvider {
 		} else if (type == SpecPackage.Literals.KEY_VALUE) {
 			return keyValues(context);
 		} else if (type == SpecPackage.Literals.PORT) {
-			DeviceType device = deviceWithPorts(context, reference);
+			DeviceType device = PortOwner.type(context, reference);
 			return device == null || device.eIsProxy() ? IScope.NULLSCOPE : simpleNames(device.getPorts());
 		}
 		Series series = EcoreUtil2.getContainerOfType(context, Series.class);
@@ -88,17 +86,6 @@ public class HullScopeProvider extends AbstractHullScopeProvider {
 		return context instanceof MessageUse use && use.getMessage() instanceof Pgn message
 				? simpleNames(message.getKeys().stream().flatMap(key -> key.getValues().stream()).toList())
 				: IScope.NULLSCOPE;
-	}
-
-	/** The catalog entry whose ports can be named, or null if it cannot be told. */
-	private static DeviceType deviceWithPorts(EObject context, EReference reference) {
-		Device device = EcoreUtil2.getContainerOfType(context, Device.class);
-		if (reference == SpecPackage.Literals.DROP__TARGET_PORT) {
-			device = ((Drop) context).getTarget();
-		} else if (context instanceof PortOfDevice end) {
-			device = end.getDevice();
-		}
-		return device == null ? EcoreUtil2.getContainerOfType(context, DeviceType.class) : device.getType();
 	}
 
 	private IScope onBoard(EObject context, Series series, EClass type) {
