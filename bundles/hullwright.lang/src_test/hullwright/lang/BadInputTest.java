@@ -261,7 +261,7 @@ class BadInputTest {
 				arguments("catalog C { fuse f { opens at 2 times rated within ", "5 s", " } }"),
 				arguments("series S { places { p; q } route r from p to q ", "9 m", " }"),
 				arguments("series S { bank b { ", "12 V", " } }"),
-				arguments("series S { bank b { inside ", "8 mohm", " } }"),
+				arguments("series S { bank b { internal resistance ", "8 mohm", " } }"),
 				arguments("series S { supply b { lead 1 m each way of ", "1.5 mm2", " } }"),
 				arguments("series S { bank b { 12 V } state s { b dips to ", "9 V", " for 1 s } }"),
 				arguments("series S { bank b { 12 V } state s { b dips to 9 V for ", "1 s", " } }"),

@@ -16,7 +16,7 @@ import hullwright.quantity.Resistance;
  * @param title what people call it
  * @param voltages what voltage it gives
  * @param startsEngines whether engines are started from it
- * @param resistance its inner resistance, if the text says
+ * @param resistance its internal resistance, if the text says
  * @param origin its place in the text
  */
 public record Bank(String name, String title, Voltages voltages, boolean startsEngines, Optional<Resistance> resistance,
