@@ -322,4 +322,12 @@ class ProblemMessagesTest {
 				"expected '}', found 'when'; a block of conditions may hold one more, no deeper: join conditions by 'and'",
 				"expected the end of the file or another catalog, series or profile, found '}'");
 	}
+
+	@Test
+	void aSwitchIsDeclaredByTheSeries() {
+		MarkedText.of("series S { supply s { 12 V; switch «panel» } }")
+				.assertProblems("no switch 'panel'; the series declares its switches, for example: switch panel \"Navigation panel\"");
+		MarkedText.of("series S { switch panel supply s { 12 V; switch «pannel» } }")
+				.assertProblems("no switch 'pannel'; did you mean 'panel'?");
+	}
 }

@@ -14,6 +14,7 @@ import hullwright.spec.Catalog;
 import hullwright.spec.HullChange;
 import hullwright.spec.MessageUse;
 import hullwright.spec.Named;
+import hullwright.spec.Series;
 import hullwright.spec.SpecPackage;
 import java.util.List;
 import java.util.Optional;
@@ -99,6 +100,9 @@ public class HullLinkingMessages extends LinkingDiagnosticMessageProvider {
 	}
 
 	private String whereLookedFor(EObject from, EReference reference) {
+		if (reference.getEReferenceType() == SpecPackage.Literals.SWITCH && EcoreUtil2.getContainerOfType(from, Series.class).getSwitches().isEmpty()) {
+			return "; the series declares its switches, for example: switch panel \"Navigation panel\"";
+		}
 		if (!isCatalogEntry(reference.getEReferenceType())) {
 			return "";
 		}
