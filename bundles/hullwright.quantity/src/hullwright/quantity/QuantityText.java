@@ -132,7 +132,8 @@ public final class QuantityText {
 		return number(((CrossSection) quantity).squareMillimetres()) + " mm2";
 	}
 
-	private static String number(double value) {
+	/** A number as it is shown before a unit, at most four significant digits. */
+	static String number(double value) {
 		if (!Double.isFinite(value)) {
 			return String.valueOf(value).toLowerCase(Locale.ROOT);
 		}

@@ -32,6 +32,8 @@ class WritingTest {
 		assertEquals("4.46 ns/m", new DelayPerLength(4.46e-9).toString());
 		assertEquals("22 AWG", new AmericanWireGauge(22).toString());
 		assertEquals("1.5 mm2", new CrossSection(1.5).toString());
+		assertEquals("60 °C", new Temperature(60).toString());
+		assertEquals("-12.5 °C", new Temperature(-12.5).toString());
 	}
 
 	/** A result that is no number must not look like one. */
