@@ -34,18 +34,20 @@ import hullwright.spec.WirelessPort;
 final class CatalogDevices {
 
 	private final CatalogMessages messages;
+	private final CatalogConnectors connectors;
 
-	CatalogDevices(CatalogMessages messages) {
+	CatalogDevices(CatalogMessages messages, CatalogConnectors connectors) {
 		this.messages = messages;
+		this.connectors = connectors;
 	}
 
 	DeviceModel copy(PartIdentity identity, DeviceType type) {
-		Map<String, Connector> connectors = new LinkedHashMap<>();
+		Map<String, Connector> networkPorts = new LinkedHashMap<>();
 		Map<String, SerialPort> lines = new LinkedHashMap<>();
 		Map<String, Radio> radios = new LinkedHashMap<>();
 		for (Port port : type.getPorts()) {
 			if (port instanceof DevicePort bus) {
-				CatalogParts.connector(bus.getEnd()).ifPresent(connector -> connectors.putIfAbsent(port.getName(), connector));
+				connectors.connector(bus.getEnd()).ifPresent(connector -> networkPorts.putIfAbsent(port.getName(), connector));
 			} else if (port instanceof LinePort line) {
 				lines.putIfAbsent(port.getName(), line(line));
 			} else if (port instanceof WirelessPort radio) {
@@ -53,11 +55,11 @@ final class CatalogDevices {
 			}
 		}
 		Optional<DeviceModel.Lead> lead = Optional.ofNullable(type.getLead())
-				.map(stated -> new DeviceModel.Lead(stated.getLength(), CatalogParts.connector(stated.getEnd())));
+				.map(stated -> new DeviceModel.Lead(stated.getLength(), connectors.connector(stated.getEnd())));
 		List<Set<String>> isolations = type.getIsolations().stream()
 				.map(pair -> Set.copyOf(new HashSet<>(Copying.names(List.of(pair.getOne(), pair.getOther())))))
 				.toList();
-		return new DeviceModel(identity, lead, connectors, lines, radios, isolations, power(type), Optional.ofNullable(type.getTerminates()),
+		return new DeviceModel(identity, lead, networkPorts, lines, radios, isolations, power(type), Optional.ofNullable(type.getTerminates()),
 				type.isEarthsShield(), Math.max(1, type.getAddresses()), data(type));
 	}
 

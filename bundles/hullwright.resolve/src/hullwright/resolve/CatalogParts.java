@@ -19,7 +19,6 @@ import hullwright.network.part.Cap;
 import hullwright.network.part.Connector;
 import hullwright.network.part.Cord;
 import hullwright.network.part.DeviceModel;
-import hullwright.network.part.Ends;
 import hullwright.network.part.FeedThrough;
 import hullwright.network.part.Fuse;
 import hullwright.network.part.FuseKind;
@@ -40,7 +39,6 @@ import hullwright.spec.CapType;
 import hullwright.spec.Catalog;
 import hullwright.spec.CordType;
 import hullwright.spec.DeviceType;
-import hullwright.spec.End;
 import hullwright.spec.FeedSides;
 import hullwright.spec.FeedThroughType;
 import hullwright.spec.FuseType;
@@ -61,7 +59,8 @@ final class CatalogParts {
 
 	private final Map<PartType, Part> copied = new IdentityHashMap<>();
 	private final CatalogMessages messages = new CatalogMessages();
-	private final CatalogDevices devices = new CatalogDevices(messages);
+	private final CatalogConnectors connectors = new CatalogConnectors();
+	private final CatalogDevices devices = new CatalogDevices(messages, connectors);
 
 	/** The messages of the same catalogs. */
 	CatalogMessages messages() {
@@ -100,25 +99,25 @@ final class CatalogParts {
 	private Part copy(PartType type) {
 		PartIdentity identity = identity(type);
 		if (type instanceof CableType cable) {
-			return new Cable(identity, ends(cable.getEnds()), conductor(cable.getPower()), conductor(cable.getSignal()),
+			return new Cable(identity, connectors.ends(cable.getEnds()), conductor(cable.getPower()), conductor(cable.getSignal()),
 					stated(cable.getRated()), stated(cable.getDelay()), stated(cable.getMaxBackbone()), cable.getStock());
 		} else if (type instanceof TerminatorType terminator) {
-			return new Terminator(identity, ends(terminator.getEnds()), terminator.isInLine(), stated(terminator.getResistance()));
+			return new Terminator(identity, connectors.ends(terminator.getEnds()), terminator.isInLine(), stated(terminator.getResistance()));
 		} else if (type instanceof TeeType tee) {
-			return new Tee(identity, ends(tee.getEnds()), ports(tee.getPorts()));
+			return new Tee(identity, connectors.ends(tee.getEnds()), ports(tee.getPorts()));
 		} else if (type instanceof TapType tap) {
-			return new Tap(identity, ends(tap.getEnds()), onlySide(tap.getFeeds()), tap.isBreaksSupply(), fuse(tap.getFuse(), tap.getFuseType()));
+			return new Tap(identity, connectors.ends(tap.getEnds()), onlySide(tap.getFeeds()), tap.isBreaksSupply(), fuse(tap.getFuse(), tap.getFuseType()));
 		} else if (type instanceof IsolatorType isolator) {
-			return new Isolator(identity, ends(isolator.getEnds()), isolator.isBreaksSupply(), isolator.isJoinsReturn());
+			return new Isolator(identity, connectors.ends(isolator.getEnds()), isolator.isBreaksSupply(), isolator.isJoinsReturn());
 		} else if (type instanceof FeedThroughType feedThrough) {
-			return new FeedThrough(identity, ends(feedThrough.getEnds()), feedThrough.isWatertight());
+			return new FeedThrough(identity, connectors.ends(feedThrough.getEnds()), feedThrough.isWatertight());
 		} else if (type instanceof AdapterType adapter) {
-			return new Adapter(identity, ends(adapter.getEnds()), stated(adapter.getLength()), adapter.isCarriesPower(),
+			return new Adapter(identity, connectors.ends(adapter.getEnds()), stated(adapter.getLength()), adapter.isCarriesPower(),
 					stated(adapter.getRated()));
 		} else if (type instanceof CapType cap) {
-			return new Cap(identity, ends(cap.getEnds()));
+			return new Cap(identity, connectors.ends(cap.getEnds()));
 		} else if (type instanceof CordType cord) {
-			return new Cord(identity, ends(cord.getEnds()), stated(cord.getLength()), conductor(cord.getPower()),
+			return new Cord(identity, connectors.ends(cord.getEnds()), stated(cord.getLength()), conductor(cord.getPower()),
 					fuse(cord.getFuse(), cord.getFuseType()), stated(cord.getRated()), stated(cord.getTerminates()));
 		} else if (type instanceof FuseType fuse) {
 			return new FuseKind(identity, fuse.getRatings(), openings(fuse), stated(fuse.getInterrupts()));
@@ -156,12 +155,12 @@ final class CatalogParts {
 		return Zone.valueOf(zone.name());
 	}
 
-	private static Map<Integer, Optional<Connector>> ports(List<PortGroup> groups) {
+	private Map<Integer, Optional<Connector>> ports(List<PortGroup> groups) {
 		Map<Integer, Optional<Connector>> ports = new TreeMap<>();
 		for (PortGroup group : groups) {
 			long last = Math.min(Math.max(group.getFirst(), group.getLast()), group.getFirst() + (long) MOST_PORTS);
 			for (int number = group.getFirst(); number <= last && number >= group.getFirst(); number++) {
-				ports.put(number, connector(group.getEnd()));
+				ports.put(number, connectors.connector(group.getEnd()));
 			}
 		}
 		return ports;
@@ -169,18 +168,6 @@ final class CatalogParts {
 
 	private static Optional<Cable.Conductor> conductor(hullwright.spec.Conductor conductor) {
 		return Optional.ofNullable(conductor).map(stated -> new Cable.Conductor(stated.getSize(), stated(stated.getResistance())));
-	}
-
-	private static Ends ends(List<End> ends) {
-		return new Ends(ends.isEmpty() ? Optional.empty() : connector(ends.get(0)), ends.size() < 2 ? Optional.empty() : connector(ends.get(1)));
-	}
-
-	static Optional<Connector> connector(End end) {
-		if (end == null || end.getFamily() == null || end.getFamily().eIsProxy()) {
-			return Optional.empty();
-		}
-		Gender gender = end.getGender() == hullwright.spec.Gender.MALE ? Gender.MALE : Gender.FEMALE;
-		return Optional.of(new Connector(end.getFamily().getName(), gender));
 	}
 
 	private static <Q extends Quantity> Optional<Q> stated(Q quantity) {

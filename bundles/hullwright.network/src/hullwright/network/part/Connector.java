@@ -7,18 +7,18 @@ package hullwright.network.part;
 /**
  * One connector of a part.
  *
- * @param family the name of the connector family
+ * @param family its connector family
  * @param gender pins or sockets
  */
-public record Connector(String family, Gender gender) {
+public record Connector(ConnectorFamily family, Gender gender) {
 
-	/** Whether the two plug into each other. */
+	/** Whether the two plug into each other. A family goes by its name, in whichever catalog it stands. */
 	public boolean mates(Connector other) {
-		return family.equals(other.family) && gender == other.gender.opposite();
+		return family.name().equals(other.family.name()) && gender == other.gender.opposite();
 	}
 
 	@Override
 	public String toString() {
-		return family + " " + gender.name().toLowerCase(java.util.Locale.ROOT);
+		return family.name() + " " + gender.name().toLowerCase(java.util.Locale.ROOT);
 	}
 }
