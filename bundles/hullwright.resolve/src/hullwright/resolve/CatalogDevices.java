@@ -10,7 +10,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 
+import hullwright.network.part.Cable;
 import hullwright.network.part.Connector;
 import hullwright.network.part.DeviceData;
 import hullwright.network.part.DeviceModel;
@@ -22,6 +24,7 @@ import hullwright.network.part.Radio;
 import hullwright.network.part.SerialPort;
 import hullwright.quantity.Power;
 import hullwright.quantity.Resistance;
+import hullwright.spec.CableType;
 import hullwright.spec.DevicePort;
 import hullwright.spec.DeviceType;
 import hullwright.spec.LinePort;
@@ -35,10 +38,15 @@ final class CatalogDevices {
 
 	private final CatalogMessages messages;
 	private final CatalogConnectors connectors;
+	private final Function<CableType, Optional<Cable>> cables;
 
-	CatalogDevices(CatalogMessages messages, CatalogConnectors connectors) {
+	/**
+	 * @param cables gives the record of a cable
+	 */
+	CatalogDevices(CatalogMessages messages, CatalogConnectors connectors, Function<CableType, Optional<Cable>> cables) {
 		this.messages = messages;
 		this.connectors = connectors;
+		this.cables = cables;
 	}
 
 	DeviceModel copy(PartIdentity identity, DeviceType type) {
@@ -55,12 +63,12 @@ final class CatalogDevices {
 			}
 		}
 		Optional<DeviceModel.Lead> lead = Optional.ofNullable(type.getLead())
-				.map(stated -> new DeviceModel.Lead(stated.getLength(), connectors.connector(stated.getEnd())));
+				.map(stated -> new DeviceModel.Lead(stated.getLength(), cables.apply(stated.getCable()), connectors.connector(stated.getEnd())));
 		List<Set<String>> isolations = type.getIsolations().stream()
 				.map(pair -> Set.copyOf(new HashSet<>(Copying.names(List.of(pair.getOne(), pair.getOther())))))
 				.toList();
 		return new DeviceModel(identity, lead, networkPorts, lines, radios, isolations, power(type), Optional.ofNullable(type.getTerminates()),
-				type.isEarthsShield(), Math.max(1, type.getAddresses()), data(type));
+				Optional.ofNullable(type.getInputResistance()), type.isEarthsShield(), Math.max(1, type.getAddresses()), data(type));
 	}
 
 	private static SerialPort line(LinePort line) {

@@ -60,7 +60,7 @@ final class CatalogParts {
 	private final Map<PartType, Part> copied = new IdentityHashMap<>();
 	private final CatalogMessages messages = new CatalogMessages();
 	private final CatalogConnectors connectors = new CatalogConnectors();
-	private final CatalogDevices devices = new CatalogDevices(messages, connectors);
+	private final CatalogDevices devices = new CatalogDevices(messages, connectors, this::cable);
 
 	/** The messages of the same catalogs. */
 	CatalogMessages messages() {
@@ -100,7 +100,7 @@ final class CatalogParts {
 		PartIdentity identity = identity(type);
 		if (type instanceof CableType cable) {
 			return new Cable(identity, connectors.ends(cable.getEnds()), conductor(cable.getPower()), conductor(cable.getSignal()),
-					stated(cable.getRated()), stated(cable.getDelay()), stated(cable.getMaxBackbone()), cable.getStock());
+					stated(cable.getRated()), stated(cable.getDelay()), stated(cable.getImpedance()), stated(cable.getMaxBackbone()), cable.getStock());
 		} else if (type instanceof TerminatorType terminator) {
 			return new Terminator(identity, connectors.ends(terminator.getEnds()), terminator.isInLine(), stated(terminator.getResistance()));
 		} else if (type instanceof TeeType tee) {
@@ -113,14 +113,14 @@ final class CatalogParts {
 			return new FeedThrough(identity, connectors.ends(feedThrough.getEnds()), feedThrough.isWatertight());
 		} else if (type instanceof AdapterType adapter) {
 			return new Adapter(identity, connectors.ends(adapter.getEnds()), stated(adapter.getLength()), adapter.isCarriesPower(),
-					stated(adapter.getRated()));
+					conductor(adapter.getPower()), conductor(adapter.getSignal()), stated(adapter.getRated()));
 		} else if (type instanceof CapType cap) {
 			return new Cap(identity, connectors.ends(cap.getEnds()));
 		} else if (type instanceof CordType cord) {
 			return new Cord(identity, connectors.ends(cord.getEnds()), stated(cord.getLength()), conductor(cord.getPower()),
 					fuse(cord.getFuse(), cord.getFuseType()), stated(cord.getRated()), stated(cord.getTerminates()));
 		} else if (type instanceof FuseType fuse) {
-			return new FuseKind(identity, fuse.getRatings(), openings(fuse), stated(fuse.getInterrupts()));
+			return new FuseKind(identity, fuse.getRatings(), stated(fuse.getDrop()), openings(fuse), stated(fuse.getInterrupts()));
 		}
 		return devices.copy(identity, (DeviceType) type);
 	}

@@ -45,7 +45,7 @@ final class Lines {
 	}
 
 	private static Cable cable(String name, double longestBackbone) {
-		return new Cable(named(name), Ends.NONE, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
+		return new Cable(named(name), Ends.NONE, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
 				Optional.of(new Length(longestBackbone)), List.of());
 	}
 
@@ -66,7 +66,8 @@ final class Lines {
 	}
 
 	static Element adapter(double metres) {
-		return fitting("adapter", new Adapter(named("adapter"), Ends.NONE, Optional.of(new Length(metres)), true, Optional.empty()));
+		return fitting("adapter", new Adapter(named("adapter"), Ends.NONE, Optional.of(new Length(metres)), true, Optional.empty(), Optional.empty(),
+				Optional.empty()));
 	}
 
 	static Backbone backbone(Element... elements) {
@@ -75,7 +76,7 @@ final class Lines {
 
 	static Drop drop(String tee, double leadMetres, Element... legs) {
 		DeviceModel model = DeviceModel.of(named("device"),
-				leadMetres == 0 ? Optional.empty() : Optional.of(new DeviceModel.Lead(new Length(leadMetres), Optional.empty())),
+				leadMetres == 0 ? Optional.empty() : Optional.of(new DeviceModel.Lead(new Length(leadMetres), Optional.empty(), Optional.empty())),
 				Map.of(), DevicePower.UNSTATED);
 		return new Drop("device", new PortRef(tee, Optional.of(1)), List.of(legs),
 				Optional.of(FittedDevice.of("device", model, Origin.nowhere("device"))), Optional.empty(), Origin.nowhere("device"));

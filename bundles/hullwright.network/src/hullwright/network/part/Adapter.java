@@ -15,8 +15,10 @@ import java.util.Optional;
  * @param ends its connectors, from the backbone to the device
  * @param length the length that it adds to a drop, if the catalog says
  * @param carriesPower whether it passes the supply on
+ * @param power its power conductors, if the catalog says
+ * @param signal its signal conductors, if the catalog says
  * @param rated the current it may carry
  */
-public record Adapter(PartIdentity identity, Ends ends, Optional<Length> length, boolean carriesPower, Optional<Current> rated)
-		implements Part {
+public record Adapter(PartIdentity identity, Ends ends, Optional<Length> length, boolean carriesPower,
+		Optional<Cable.Conductor> power, Optional<Cable.Conductor> signal, Optional<Current> rated) implements Part {
 }

@@ -8,6 +8,7 @@ import hullwright.quantity.ConductorSize;
 import hullwright.quantity.Current;
 import hullwright.quantity.DelayPerLength;
 import hullwright.quantity.Length;
+import hullwright.quantity.Resistance;
 import hullwright.quantity.ResistancePerLength;
 import java.util.List;
 import java.util.Optional;
@@ -21,11 +22,12 @@ import java.util.Optional;
  * @param signal the signal conductors
  * @param rated the current that the power conductors may carry
  * @param delay how long a signal takes
+ * @param impedance the characteristic impedance of the signal pair
  * @param longestBackbone how long a backbone of this cable alone may be
  * @param stock the moulded lengths that can be bought
  */
 public record Cable(PartIdentity identity, Ends ends, Optional<Conductor> power, Optional<Conductor> signal, Optional<Current> rated,
-		Optional<DelayPerLength> delay, Optional<Length> longestBackbone, List<Length> stock) implements Part {
+		Optional<DelayPerLength> delay, Optional<Resistance> impedance, Optional<Length> longestBackbone, List<Length> stock) implements Part {
 
 	public Cable {
 		stock = List.copyOf(stock);

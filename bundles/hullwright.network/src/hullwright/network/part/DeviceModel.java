@@ -25,13 +25,16 @@ import hullwright.quantity.Resistance;
  * @param isolations pairs of its ports without a current path between them
  * @param power how it is fed
  * @param terminates the terminating resistor built into it, if any
+ * @param inputResistance the resistance that each of its network ports puts across the signal pair, apart from a terminating
+ *        resistor: the differential internal resistance of ISO 11898-2, if the catalog says
  * @param earthsShield whether it joins the shield to earth
  * @param addresses how many addresses it claims on the network, at least 1
  * @param data what it tells and wants
  */
 public record DeviceModel(PartIdentity identity, Optional<Lead> lead, Map<String, Connector> ports,
 		Map<String, SerialPort> lines, Map<String, Radio> radios, List<Set<String>> isolations, DevicePower power,
-		Optional<Resistance> terminates, boolean earthsShield, int addresses, DeviceData data) implements Part {
+		Optional<Resistance> terminates, Optional<Resistance> inputResistance, boolean earthsShield, int addresses, DeviceData data)
+		implements Part {
 
 	public DeviceModel {
 		ports = Collections.unmodifiableMap(new LinkedHashMap<>(ports));
@@ -42,7 +45,8 @@ public record DeviceModel(PartIdentity identity, Optional<Lead> lead, Map<String
 
 	/** A device of which no more is known than how it is joined and fed. */
 	public static DeviceModel of(PartIdentity identity, Optional<Lead> lead, Map<String, Connector> ports, DevicePower power) {
-		return new DeviceModel(identity, lead, ports, Map.of(), Map.of(), List.of(), power, Optional.empty(), false, 1, DeviceData.UNSTATED);
+		return new DeviceModel(identity, lead, ports, Map.of(), Map.of(), List.of(), power, Optional.empty(), Optional.empty(), false, 1,
+				DeviceData.UNSTATED);
 	}
 
 	/**
@@ -68,8 +72,9 @@ public record DeviceModel(PartIdentity identity, Optional<Lead> lead, Map<String
 	 * A cable that is part of a device.
 	 *
 	 * @param length how long it is; it counts as part of the drop
+	 * @param cable what it is made of, if the catalog says
 	 * @param connector the connector at its free end
 	 */
-	public record Lead(Length length, Optional<Connector> connector) {
+	public record Lead(Length length, Optional<Cable> cable, Optional<Connector> connector) {
 	}
 }

@@ -9,17 +9,19 @@ import java.util.Optional;
 
 import hullwright.quantity.Current;
 import hullwright.quantity.Duration;
+import hullwright.quantity.Voltage;
 
 /**
  * A kind of fuse or breaker.
  *
  * @param identity what it is called
  * @param ratings the ratings it is made in
+ * @param drop the voltage across it at its rated current, if the catalog says; the same for all its ratings
  * @param openings points of its curve, by rising current
  * @param interrupts the largest fault current it can break, if the catalog says
  */
-public record FuseKind(PartIdentity identity, List<Current> ratings, List<Opening> openings, Optional<Current> interrupts)
-		implements Part {
+public record FuseKind(PartIdentity identity, List<Current> ratings, Optional<Voltage> drop, List<Opening> openings,
+		Optional<Current> interrupts) implements Part {
 
 	/**
 	 * One point of the curve.
