@@ -7,6 +7,7 @@ package hullwright.check;
 import hullwright.lang.imports.Imports;
 import hullwright.lang.imports.VisibleCatalogs;
 import hullwright.lang.HullLanguage;
+import hullwright.network.Boat;
 import hullwright.network.Origin;
 import hullwright.resolve.SeriesPlan;
 import hullwright.rules.Finding;
@@ -111,6 +112,30 @@ public final class Checker {
 		findings.sort(ORDER);
 		List<SourceFile> sources = project.sources();
 		return new CheckReport(request.asOf(), findings, gaps, ruleRuns(profile), coverage, sources);
+	}
+
+	/** The boats of a request as they will be built, without a check; files with problems contribute none. */
+	public BoatsRead boats(CheckRequest request) {
+		List<SeriesPlan> wanted = new ArrayList<>();
+		List<String> gaps = new ArrayList<>();
+		List<Finding> problems;
+		synchronized (READING) {
+			ReadProject project = reader.read(request.snapshot());
+			Set<String> interesting = request.focus().isEmpty() ? request.snapshot().files().keySet() : focusWithImports(project, request.focus());
+			plan(project, request, wanted, gaps);
+			problems = project.problems().stream().filter(problem -> interesting.contains(problem.origin().file())).toList();
+		}
+		List<Boat> boats = new ArrayList<>();
+		List<String> unfit = new ArrayList<>();
+		for (SeriesPlan plan : wanted) {
+			BoatsOfSeries ofSeries = BoatsOfSeries.wanted(plan, request.boats());
+			ofSeries.gap().ifPresent(ofSeries.boats().isEmpty() ? unfit::add : gaps::add);
+			ofSeries.boats().forEach(selection -> boats.add(plan.boat(selection)));
+		}
+		if (boats.isEmpty()) {
+			gaps.addAll(unfit);
+		}
+		return new BoatsRead(boats, problems, gaps);
 	}
 
 	private static final Comparator<ReportedFinding> ORDER = Comparator
