@@ -99,6 +99,11 @@ public final class Circuit {
 		return ohms[resistor];
 	}
 
+	/** A source's value in V; 0 if it is absurd. */
+	public double volts(int source) {
+		return Double.isNaN(volts[source]) ? 0 : volts[source];
+	}
+
 	/**
 	 * The same circuit with other values; each array is as long as there are elements of its kind.
 	 *

@@ -28,6 +28,9 @@ final class CircuitPlan {
 	/** Whether a load has a source behind it and a way back. */
 	final boolean[] fed;
 
+	/** The island of each group, told by one of its groups. */
+	final int[] island;
+
 	/** The nodes whose potential is 0 V, one for each island. */
 	final int[] references;
 
@@ -42,13 +45,16 @@ final class CircuitPlan {
 		kinds = kinds(circuit);
 		absent = absent(circuit);
 		int[] group = forest.group;
-		int[] island = new int[forest.groups];
+		island = new int[forest.groups];
 		Arrays.setAll(island, each -> each);
 		for (int i = 0; i < kinds.length; i++) {
 			if (kinds[i] == RESISTANCE) {
 				int one = RigidForest.find(island, group[circuit.resistorFrom[i]]);
 				island[RigidForest.find(island, group[circuit.resistorTo[i]])] = one;
 			}
+		}
+		for (int i = 0; i < island.length; i++) {
+			island[i] = RigidForest.find(island, i);
 		}
 		int[] referenceOf = referenceOfIslands(circuit, island);
 		fed = new boolean[circuit.amounts.length];

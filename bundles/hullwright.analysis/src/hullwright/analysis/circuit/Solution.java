@@ -47,6 +47,11 @@ public final class Solution {
 		return voltage[node];
 	}
 
+	/** Whether a conducting way leads from one node to the other; if not, the difference of their potentials means nothing. */
+	public boolean joined(int one, int other) {
+		return plan.island[plan.forest.group[one]] == plan.island[plan.forest.group[other]];
+	}
+
 	/** The voltage across a load. */
 	public double loadVoltage(int load) {
 		return voltage[circuit.loadPlus[load]] - voltage[circuit.loadMinus[load]];

@@ -4,10 +4,12 @@
  */
 package hullwright.analysis.conductor;
 
+import hullwright.network.part.Cable;
 import hullwright.quantity.AmericanWireGauge;
 import hullwright.quantity.ConductorSize;
 import hullwright.quantity.CrossSection;
 import hullwright.quantity.ResistancePerLength;
+import hullwright.quantity.Temperature;
 
 /**
  * The resistance of a solid conductor of annealed copper, from its size and temperature.
@@ -37,7 +39,17 @@ public final class CopperConductor {
 	 */
 	public static ResistancePerLength resistance(ConductorSize size, double celsius) {
 		double squareMetres = squareMillimetres(size) * 1e-6;
-		return new ResistancePerLength(RESISTIVITY_AT_20 / squareMetres * (1 + TEMPERATURE_COEFFICIENT * (celsius - REFERENCE_CELSIUS)));
+		return new ResistancePerLength(RESISTIVITY_AT_20 / squareMetres * temperatureFactor(new Temperature(celsius)));
+	}
+
+	/** The resistance of one conductor at 20 °C: what its catalog declares, or what follows from its size. */
+	public static ResistancePerLength resistance(Cable.Conductor conductor) {
+		return conductor.declaredResistance().orElseGet(() -> resistance(conductor.size()));
+	}
+
+	/** By how much a temperature multiplies the resistance at 20 °C: 1 + α·(T − 20 °C). */
+	public static double temperatureFactor(Temperature temperature) {
+		return 1 + TEMPERATURE_COEFFICIENT * (temperature.celsius() - REFERENCE_CELSIUS);
 	}
 
 	/** The cross-section of a conductor in mm². */

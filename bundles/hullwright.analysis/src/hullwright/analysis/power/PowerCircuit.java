@@ -1,0 +1,159 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.analysis.power;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+import hullwright.analysis.circuit.Circuit;
+import hullwright.analysis.circuit.LoadLaw;
+import hullwright.analysis.circuit.Solution;
+import hullwright.analysis.wiring.Wiring;
+import hullwright.network.Boat;
+import hullwright.network.power.PowerState;
+import hullwright.quantity.Voltage;
+
+/**
+ * The circuit of a boat in one power state: laid once, then solved for any voltages, loads and temperatures.
+ */
+public final class PowerCircuit {
+
+	/** Converters feed converters at most this deep before their inputs have settled. */
+	private static final int MOST_ROUNDS = 60;
+
+	private static final double SETTLED = 1e-12;
+
+	private static final double EFFICIENCY = 1;
+
+	final Boat boat;
+	final Wiring wiring;
+	final Optional<PowerState> state;
+	final Circuit circuit;
+	final List<Resistor> resistors;
+	final List<SourceOfPower> sources;
+	final List<Consumer> consumers;
+	final List<FuseInCircuit> fuses;
+	final List<ConverterInCircuit> converters;
+	final List<Entry> entries;
+	final int[] supplyNode;
+	final int[] returnNode;
+	final int[] supplyOfSpan;
+	final int[] returnOfSpan;
+	final List<PowerProblem> problems;
+	final List<Assumption> assumptions;
+
+	PowerCircuit(Boat boat, Wiring wiring, Optional<PowerState> state, CircuitAssembly assembly, NetworkCircuit networks,
+			List<ConverterInCircuit> converters) {
+		this.boat = boat;
+		this.wiring = wiring;
+		this.state = state;
+		this.converters = List.copyOf(converters);
+		circuit = assembly.circuit();
+		resistors = List.copyOf(assembly.resistors());
+		sources = List.copyOf(assembly.sources());
+		consumers = List.copyOf(assembly.consumers());
+		fuses = List.copyOf(assembly.fuses());
+		problems = List.copyOf(assembly.problems());
+		assumptions = assembly.assumptions();
+		entries = List.copyOf(networks.entries());
+		supplyNode = networks.supplyNode();
+		returnNode = networks.returnNode();
+		supplyOfSpan = networks.supplyOfSpan();
+		returnOfSpan = networks.returnOfSpan();
+	}
+
+	/**
+	 * The circuit of a boat.
+	 *
+	 * @param state which switches are on; all of them if none is chosen
+	 */
+	public static PowerCircuit of(Boat boat, Wiring wiring, Optional<PowerState> state) {
+		CircuitAssembly assembly = new CircuitAssembly();
+		PlantCircuit plant = new PlantCircuit(boat.power(), state, assembly);
+		plant.layAll();
+		NetworkCircuit networks = new NetworkCircuit(boat, wiring, plant, assembly);
+		networks.lay();
+		return new PowerCircuit(boat, wiring, state, assembly, networks, plant.converters());
+	}
+
+	/** The circuit itself with the values that hold under given conditions; converters draw nothing yet. */
+	Circuit valued(Conditions conditions) {
+		double[] ohms = resistors.stream().mapToDouble(each -> each.at(conditions.conductors())).toArray();
+		return circuit.withValues(ohms, volts(conditions), amounts(conditions));
+	}
+
+	/** The operating point. */
+	public PowerFlow solve(Conditions conditions) {
+		Circuit valued = valued(conditions);
+		Solution solution = valued.solve();
+		if (converters.stream().anyMatch(each -> each.load() >= 0)) {
+			double[] amounts = amounts(conditions);
+			double[] ohms = resistors.stream().mapToDouble(each -> each.at(conditions.conductors())).toArray();
+			double[] volts = volts(conditions);
+			for (int round = 0; round < MOST_ROUNDS; round++) {
+				double moved = feedConverters(solution, volts, amounts);
+				if (moved <= SETTLED) {
+					break;
+				}
+				valued = valued.withValues(ohms, volts, amounts);
+				solution = valued.solve();
+			}
+		}
+		return new PowerFlowReading(this, conditions, valued, solution).read();
+	}
+
+	/** Sets the input of every converter to what its output gives; tells the largest change in W. */
+	private double feedConverters(Solution solution, double[] volts, double[] amounts) {
+		double moved = 0;
+		for (ConverterInCircuit each : converters) {
+			if (each.load() >= 0) {
+				double gives = Math.max(0, volts[each.source()] * solution.sourceCurrent(sources.get(each.source()).number()));
+				double takes = gives / EFFICIENCY;
+				moved = Math.max(moved, Math.abs(takes - amounts[each.load()]));
+				amounts[each.load()] = takes;
+			}
+		}
+		return moved;
+	}
+
+	private double[] volts(Conditions conditions) {
+		return sources.stream().mapToDouble(each -> volts(each, conditions)).toArray();
+	}
+
+	/** What a source gives: the voltage that it dips to in this state, else that of the bank level. */
+	private double volts(SourceOfPower source, Conditions conditions) {
+		return state.flatMap(chosen -> Optional.ofNullable(chosen.dips().get(source.name()))).map(PowerState.Dip::to)
+				.or(() -> conditions.banks().of(source.voltages()))
+				.map(Voltage::volts).orElse(Double.NaN);
+	}
+
+	private double[] amounts(Conditions conditions) {
+		return consumers.stream()
+				.mapToDouble(each -> each.load().map(load -> LoadDemand.of(load, conditions.loads()).amount()).orElse(each.draws()))
+				.toArray();
+	}
+
+	/** The numbers of the consumers that are devices on networks. */
+	List<Consumer> onNetworks() {
+		List<Consumer> devices = new ArrayList<>();
+		for (Consumer each : consumers) {
+			if (each.attached().isPresent()) {
+				devices.add(each);
+			}
+		}
+		return devices;
+	}
+
+	/** Whether a converter's input. */
+	static boolean isConverter(Consumer consumer) {
+		return consumer.attached().isEmpty() && consumer.draws() == 0;
+	}
+
+	/** The law of a consumer's load. */
+	static LoadLaw law(Consumer consumer) {
+		return consumer.load().map(load -> LoadDemand.of(load, LoadLevel.NOMINAL).law()).orElse(LoadLaw.CURRENT);
+	}
+}

@@ -1,0 +1,31 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.analysis.power;
+
+import java.util.Optional;
+
+import hullwright.analysis.wiring.Span;
+import hullwright.quantity.Current;
+
+/**
+ * The currents through a cable, a contact or a part.
+ *
+ * @param span what they flow through
+ * @param supply through the supply conductor, positive from its first point to its second
+ * @param back through the return conductor, positive in the same direction
+ * @param rated what it may carry, if a catalog says
+ */
+public record SpanReading(Span span, Current supply, Current back, Optional<Current> rated) {
+
+	/** The larger of both currents, without its direction. */
+	public Current larger() {
+		return new Current(Math.max(Math.abs(supply.amperes()), Math.abs(back.amperes())));
+	}
+
+	/** Which part of the rating is used, 1 being all of it; none if nothing is stated. */
+	public Optional<Double> used() {
+		return rated.filter(limit -> limit.amperes() > 0).map(larger()::dividedBy);
+	}
+}
