@@ -41,9 +41,9 @@ public record GroundShift(String network, Map<String, Voltage> potentials) {
 		return Optional.ofNullable(potentials.get(one)).flatMap(mine -> Optional.ofNullable(potentials.get(other)).map(mine::minus));
 	}
 
-	/** The two devices whose returns lie farthest apart; none with fewer than two devices. */
+	/** The two devices whose returns lie farthest apart; none if all lie at one potential. */
 	public Optional<Pair> worst() {
-		if (potentials.size() < 2) {
+		if (potentials.values().stream().distinct().count() < 2) {
 			return Optional.empty();
 		}
 		Comparator<Map.Entry<String, Voltage>> byPotential = Map.Entry.comparingByValue();
