@@ -4,8 +4,6 @@
  */
 package hullwright.analysis.traffic;
 
-import java.util.Arrays;
-
 /**
  * The bits that streams ask for, added up over all streams with the same interval and jitter: a boat has many messages and few
  * intervals. Times are in bits.
@@ -31,11 +29,7 @@ final class Demand {
 		return new Demand(intervals, jitters, bits.clone());
 	}
 
-	Demand nothing() {
-		return of(intervals, jitters);
-	}
-
-	/** Adds a burst of the streams with this interval and jitter, or takes it away if negative. */
+	/** Adds a burst to what streams with this interval and jitter ask for, or takes it away if negative. */
 	void add(int kind, long burst) {
 		bits[kind] += burst;
 	}
@@ -68,8 +62,12 @@ final class Demand {
 		return share;
 	}
 
-	@Override
-	public String toString() {
-		return Arrays.toString(bits);
+	/** The bits that jitter lets come at once on top of that, in the long run. */
+	double ahead() {
+		double ahead = 0;
+		for (int kind = 0; kind < bits.length; kind++) {
+			ahead += bits[kind] * (jitters[kind] / (double) intervals[kind]);
+		}
+		return ahead;
 	}
 }

@@ -44,7 +44,7 @@ final class FirstInFirstOut {
 
 	/** The delays of the streams, in their order. */
 	List<Delay> delays() {
-		long busyPeriod = all.untilAllIsDone(blocking);
+		long busyPeriod = all.untilAllIsDone(blocking, 1);
 		if (busyPeriod == BusyWindow.NONE) {
 			return streams.stream().map(stream -> (Delay) new Delay.Unbounded(all.reason())).toList();
 		}

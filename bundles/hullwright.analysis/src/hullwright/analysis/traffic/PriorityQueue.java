@@ -19,49 +19,53 @@ package hullwright.analysis.traffic;
  */
 final class PriorityQueue {
 
-	private PriorityQueue() {
-	}
+	private final FrameStream stream;
+	private final BusyWindow all;
+	private final BusyWindow others;
+	private final int blocking;
 
 	/**
-	 * The delay of a stream.
-	 *
 	 * @param stream the stream
-	 * @param kind which interval and jitter in the demand are its own
-	 * @param demand what the stream and all that may precede it ask for; changed and changed back
+	 * @param others what all ask for that may precede it
+	 * @param all what those and the stream itself ask for
 	 * @param blocking the longest frame that cannot precede it
-	 * @param longest the longest frame of the demand
+	 * @param longest the longest frame that an error may spoil
 	 */
-	static Delay delay(FrameStream stream, int kind, Demand demand, int blocking, int longest, BusTerms terms) {
-		BusyWindow all = new BusyWindow(terms, demand, longest);
-		long busyPeriod = all.untilAllIsDone(blocking);
+	PriorityQueue(FrameStream stream, Demand others, Demand all, int blocking, int longest, BusTerms terms) {
+		this.stream = stream;
+		this.others = new BusyWindow(terms, others, longest);
+		this.all = new BusyWindow(terms, all, longest);
+		this.blocking = blocking;
+	}
+
+	/** The delay of the stream. */
+	Delay delay() {
+		long wait = all.isFull() ? BusyWindow.NONE : waitOf(0, 0);
+		if (wait == BusyWindow.NONE) {
+			return new Delay.Unbounded(all.reason());
+		}
+		long busyPeriod = all.untilAllIsDone(blocking, wait + stream.frameBits());
 		if (busyPeriod == BusyWindow.NONE) {
 			return new Delay.Unbounded(all.reason());
 		}
-		demand.add(kind, -stream.burstBits());
-		try {
-			return longest(stream, new BusyWindow(terms, demand, longest), blocking, busyPeriod);
-		} finally {
-			demand.add(kind, stream.burstBits());
-		}
-	}
-
-	private static Delay longest(FrameStream stream, BusyWindow others, int blocking, long busyPeriod) {
-		long instances = (busyPeriod + stream.jitter() - 1) / stream.interval() + 1;
-		long worst = 0;
+		long worst = wait;
 		long worstInstance = 0;
-		long wait = 0;
-		for (long instance = 0; instance < instances; instance++) {
-			long before = blocking + (instance + 1) * stream.burstBits() - stream.frameBits();
-			wait = others.before(before, wait, stream.frameBits());
+		long instances = (busyPeriod + stream.jitter() - 1) / stream.interval() + 1;
+		for (long instance = 1; instance < instances; instance++) {
+			wait = waitOf(instance, wait);
 			if (wait == BusyWindow.NONE) {
-				return new Delay.Unbounded(others.reason());
+				return new Delay.Unbounded(all.reason());
 			}
-			long delay = stream.jitter() + wait - instance * stream.interval() + stream.frameBits();
-			if (delay > worst) {
-				worst = delay;
+			if (wait - instance * stream.interval() > worst) {
+				worst = wait - instance * stream.interval();
 				worstInstance = instance;
 			}
 		}
-		return new Delay.Bounded(worst, worstInstance, busyPeriod);
+		return new Delay.Bounded(stream.jitter() + worst + stream.frameBits(), worstInstance, busyPeriod);
+	}
+
+	/** How long the last frame of a burst waits from the start of the busy period on. */
+	private long waitOf(long instance, long atLeast) {
+		return others.before(blocking + (instance + 1) * stream.burstBits() - stream.frameBits(), atLeast, stream.frameBits());
 	}
 }

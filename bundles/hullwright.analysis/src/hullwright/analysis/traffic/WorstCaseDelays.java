@@ -19,8 +19,9 @@ import java.util.stream.IntStream;
  * <p>For each stream all others count as more urgent that some order of addresses lets go before it, and only the rest as
  * blocking. This is safe: let an order make some of the doubtful streams less urgent. Each could then block with one frame, but
  * counted as more urgent it contributes that frame in every window, and more; so every right-hand side of the equations is at
- * least what it is for that order, and with it their least solution. And no bound is too high because of addresses: the order in
- * which the sender of the stream has the highest address of all makes exactly these streams more urgent.
+ * least what it is for that order, and with it their least solution. Where all controllers send by priority no bound is too high
+ * because of addresses, either: the order in which the sender of the stream has the highest address of all makes exactly these
+ * streams more urgent.
  */
 final class WorstCaseDelays {
 
@@ -100,19 +101,22 @@ final class WorstCaseDelays {
 				continue;
 			} else if (endlessQueue) {
 				Arrays.stream(members).forEach(i -> delays[i] = new Delay.Unbounded(ResponseTime.Reason.QUEUE_WITHOUT_BOUND));
-			} else if (streams.get(members[0]).queue() == Queueing.BY_PRIORITY) {
-				delays[members[0]] = PriorityQueue.delay(streams.get(members[0]), kinds[members[0]], demand, longestFrom[next], longest, terms);
 			} else {
-				inOrder(members, kinds, demand, longestFrom[next], longest);
+				find(members, kinds, demand, longestFrom[next], longest);
 			}
 		}
 	}
 
-	private void inOrder(int[] members, int[] kinds, Demand demand, int blocking, int longest) {
+	private void find(int[] members, int[] kinds, Demand demand, int blocking, int longest) {
 		Demand others = demand.copy();
 		Arrays.stream(members).forEach(i -> others.add(kinds[i], -streams.get(i).burstBits()));
-		List<Delay> found = new FirstInFirstOut(Arrays.stream(members).mapToObj(streams::get).toList(), others, demand, blocking, longest, terms)
-				.delays();
+		FrameStream first = streams.get(members[0]);
+		if (first.queue() == Queueing.BY_PRIORITY) {
+			delays[members[0]] = new PriorityQueue(first, others, demand, blocking, longest, terms).delay();
+			return;
+		}
+		List<FrameStream> queue = Arrays.stream(members).mapToObj(streams::get).toList();
+		List<Delay> found = new FirstInFirstOut(queue, others, demand, blocking, longest, terms).delays();
 		IntStream.range(0, members.length).forEach(i -> delays[members[i]] = found.get(i));
 	}
 
