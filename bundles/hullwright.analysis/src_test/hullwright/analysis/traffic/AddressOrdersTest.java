@@ -48,7 +48,7 @@ class AddressOrdersTest {
 	@Test
 	void aBoundHoldsForEachOrderAlsoWhereSomeDevicesSendInOrder() {
 		Random random = new Random(8);
-		for (int bus = 0; bus < 300; bus++) {
+		for (int bus = 0; bus < 150; bus++) {
 			List<FrameStream> streams = Streams.random(random, true);
 			List<Delay> open = WorstCaseDelays.of(streams, Streams.PLAIN);
 			for (List<String> order : orders(streams.stream().map(FrameStream::sender).distinct().toList())) {

@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
  */
 class AnyChangeTest {
 
-	private static final int BUSES = 1500;
+	private static final int BUSES = 1000;
 
 	@Test
 	void moreTrafficLowersNoBound() {

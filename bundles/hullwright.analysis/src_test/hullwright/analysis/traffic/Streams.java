@@ -15,7 +15,7 @@ import java.util.Random;
 final class Streams {
 
 	/** No errors, nothing that is not listed, and a horizon that no test reaches by a set that has a bound of interest. */
-	static final BusTerms PLAIN = new BusTerms(0, 0, 1, 200_000);
+	static final BusTerms PLAIN = new BusTerms(0, 0, 1, 100_000);
 
 	private Streams() {
 	}

@@ -64,7 +64,7 @@ class TextbookBoundTest {
 	void aWalkThroughTheCriticalInstantFindsTheSame() {
 		Random random = new Random(7);
 		int bounds = 0;
-		for (int bus = 0; bus < 3000; bus++) {
+		for (int bus = 0; bus < 1500; bus++) {
 			List<FrameStream> streams = Streams.random(random, false);
 			List<Delay> found = WorstCaseDelays.of(streams, Streams.PLAIN);
 			for (int i = 0; i < streams.size(); i++) {
@@ -75,7 +75,7 @@ class TextbookBoundTest {
 				}
 			}
 		}
-		assertTrue(bounds > 6000, bounds + " bounds");
+		assertTrue(bounds > 4000, bounds + " bounds");
 	}
 
 	private static List<FrameStream> preceding(List<FrameStream> streams, int one) {
@@ -98,7 +98,7 @@ class TextbookBoundTest {
 	void everyCombinationOfMomentsFindsTheWorst() {
 		Random random = new Random(11);
 		int bounds = 0;
-		for (int bus = 0; bus < 400; bus++) {
+		for (int bus = 0; bus < 150; bus++) {
 			List<FrameStream> streams = new ArrayList<>();
 			for (int i = 0; i < 3; i++) {
 				int frames = 1 + random.nextInt(4) / 3;
@@ -119,7 +119,7 @@ class TextbookBoundTest {
 				bounds++;
 			}
 		}
-		assertTrue(bounds > 500, bounds + " bounds");
+		assertTrue(bounds > 250, bounds + " bounds");
 	}
 
 	private static long[] everyCombination(List<FrameStream> streams) {
@@ -141,7 +141,7 @@ class TextbookBoundTest {
 	private static List<BusSimulation.Arrival> from(List<FrameStream> streams, long... first) {
 		List<BusSimulation.Arrival> arrivals = new ArrayList<>();
 		for (int i = 0; i < 3; i++) {
-			for (long due = first[i]; due < 80; due += streams.get(i).interval()) {
+			for (long due = first[i]; due < 50; due += streams.get(i).interval()) {
 				arrivals.add(new BusSimulation.Arrival(i, due, due));
 			}
 		}
