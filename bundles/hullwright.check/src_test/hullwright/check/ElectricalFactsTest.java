@@ -25,6 +25,7 @@ import hullwright.network.part.FuseKind;
 import hullwright.network.part.Gender;
 import hullwright.network.part.Part;
 import hullwright.network.part.Tee;
+import hullwright.network.power.Converter;
 import hullwright.quantity.AmericanWireGauge;
 import hullwright.quantity.Current;
 import hullwright.quantity.Resistance;
@@ -125,6 +126,13 @@ class ElectricalFactsTest {
 		DeviceModel terminated = part(DeviceModel.class, "plain");
 		assertEquals(Optional.empty(), terminated.inputResistance());
 		assertEquals(Optional.of(new Resistance(120)), terminated.terminates());
+	}
+
+	@Test
+	void aConverterKnowsItsEfficiency() {
+		List<Converter> converters = boat("converter stated { 12 V; efficiency 85 % } converter plain { 12 V }").power().converters();
+		assertEquals(0.85, converters.get(0).efficiency().orElseThrow().fraction(), 1e-12);
+		assertEquals(Optional.empty(), converters.get(1).efficiency());
 	}
 
 	/** A yard's own catalog may declare the family of the standard one again, with values of its own. */

@@ -57,6 +57,19 @@ class QuantityMessagesTest {
 		MarkedText.of("catalog C {\n\t" + part + "\n}\n").assertProblems(message);
 	}
 
+	@ParameterizedTest
+	@CsvSource(delimiter = '|', textBlock = """
+			converter c { efficiency «85» }               | an efficiency needs a unit, for example '85 %'
+			converter c { efficiency «0.85»; isolated }   | an efficiency needs a unit, for example '85 %'
+			converter c { 12 V, efficiency «120 %» }      | '120 %': an efficiency is above 0 % and at most 100 %
+			converter c { efficiency «0 %» }              | '0 %': an efficiency is above 0 % and at most 100 %
+			converter c { efficiency «85 W» }             | '85 W' is a power, but a percentage is expected, for example '85 %'
+			converter c { at most «6 %»; 12 V }           | '6 %' is a percentage, but a current is expected, for example '3 A'
+			""")
+	void inASeries(String source, String message) {
+		MarkedText.of("series S {\n\t" + source + "\n}\n").assertProblems(message);
+	}
+
 	/** The place is that of the number and its unit, without the comments around. */
 	@Test
 	void thePlaceIsThatOfTheQuantityAlone() {

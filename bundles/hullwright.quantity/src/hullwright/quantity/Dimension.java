@@ -26,6 +26,8 @@ public enum Dimension {
 	DURATION("duration", "250 ms"),
 	/** Bits per second. */
 	BIT_RATE("bit rate", "4800 baud"),
+	/** A fraction of one. */
+	RATIO("percentage", "85 %"),
 	/** A gauge number or a cross-section. */
 	CONDUCTOR_SIZE("conductor size", "1.5 mm2");
 

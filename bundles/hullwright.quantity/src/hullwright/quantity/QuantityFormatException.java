@@ -26,7 +26,9 @@ public final class QuantityFormatException extends Exception {
 		/** The number is below zero. */
 		NEGATIVE,
 		/** There is no number, or none that the unit allows. */
-		NOT_A_NUMBER
+		NOT_A_NUMBER,
+		/** The number is beyond what can be. */
+		OUT_OF_RANGE
 	}
 
 	private final Reason reason;
@@ -55,7 +57,7 @@ public final class QuantityFormatException extends Exception {
 	static QuantityFormatException unitMissing(String number, String what, Dimension likeliest) {
 		String proposal = number + " " + Unit.of(likeliest).get(0).symbol();
 		return new QuantityFormatException(Reason.UNIT_MISSING,
-				"a " + what + " needs a unit, for example '" + proposal + "'", proposal);
+				withArticle(what) + " needs a unit, for example '" + proposal + "'", proposal);
 	}
 
 	static QuantityFormatException unitUnknown(String unit, Dimension expected) {
@@ -76,6 +78,15 @@ public final class QuantityFormatException extends Exception {
 	static QuantityFormatException negative(String text, Dimension expected) {
 		return new QuantityFormatException(Reason.NEGATIVE,
 				"'" + text + "': a " + expected.label() + " cannot be negative", text.substring(1));
+	}
+
+	static QuantityFormatException noShare(String text, String what) {
+		return new QuantityFormatException(Reason.OUT_OF_RANGE,
+				"'" + text + "': " + withArticle(what) + " is above 0 % and at most 100 %", "");
+	}
+
+	private static String withArticle(String what) {
+		return ("aeiou".indexOf(what.charAt(0)) >= 0 ? "an " : "a ") + what;
 	}
 
 	static QuantityFormatException notANumber(String text, Dimension expected) {

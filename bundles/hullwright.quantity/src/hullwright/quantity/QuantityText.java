@@ -76,6 +76,28 @@ public final class QuantityText {
 		return parse(text, kind.get());
 	}
 
+	/**
+	 * Reads the share of a whole: a percentage above zero and not above a hundred.
+	 *
+	 * @param text the text
+	 * @param what what the share is, in words: {@code efficiency}
+	 * @throws QuantityFormatException if the text is no such percentage
+	 */
+	public static Ratio parseShare(String text, String what) throws QuantityFormatException {
+		Matcher matcher = match(text, Dimension.RATIO);
+		if (matcher.group(2) == null) {
+			double bare = Double.parseDouble(matcher.group(1));
+			// nobody means less than one per cent: such a number was meant as a fraction
+			boolean fraction = bare > 0 && bare <= 1;
+			throw QuantityFormatException.unitMissing(fraction ? number(bare * 100) : matcher.group(1), what, Dimension.RATIO);
+		}
+		Ratio share = (Ratio) parse(text, Dimension.RATIO);
+		if (share.fraction() <= 0 || share.fraction() > 1) {
+			throw QuantityFormatException.noShare(text.strip(), what);
+		}
+		return share;
+	}
+
 	private static Matcher match(String text, Dimension expected) throws QuantityFormatException {
 		Matcher matcher = NUMBER_AND_UNIT.matcher(text);
 		if (!matcher.matches()) {
@@ -126,6 +148,8 @@ public final class QuantityText {
 			return number(perLength.ohmsPerMetre() * 1000) + " mohm/m";
 		} else if (quantity instanceof DelayPerLength delay) {
 			return number(delay.secondsPerMetre() * 1e9) + " ns/m";
+		} else if (quantity instanceof Ratio ratio) {
+			return number(ratio.fraction() * 100) + " %";
 		} else if (quantity instanceof AmericanWireGauge gauge) {
 			return gauge.number() + " AWG";
 		}

@@ -10,7 +10,7 @@ package hullwright.quantity;
  * @param <Q> the kind itself, so that arithmetic stays within it
  */
 public sealed interface ScalarQuantity<Q extends ScalarQuantity<Q>> extends Quantity, Comparable<Q>
-		permits Length, Voltage, Current, Power, Resistance, ResistancePerLength, DelayPerLength, Duration, BitRate {
+		permits Length, Voltage, Current, Power, Resistance, ResistancePerLength, DelayPerLength, Duration, BitRate, Ratio {
 
 	/**
 	 * Two values closer than this fraction count as equal when a limit is checked, so that 0.4 m + 4.7 m + 0.9 m does not

@@ -51,6 +51,8 @@ public enum Unit {
 	BAUD("baud", Dimension.BIT_RATE, BitRate::new),
 	KILOBIT_PER_SECOND("kbit/s", Dimension.BIT_RATE, v -> new BitRate(v * 1000)),
 
+	PER_CENT("%", Dimension.RATIO, v -> new Ratio(v / 100)),
+
 	SQUARE_MILLIMETRE("mm2", Dimension.CONDUCTOR_SIZE, CrossSection::new),
 	SQUARE_MILLIMETRE_SIGN("mm²", Dimension.CONDUCTOR_SIZE, CrossSection::new),
 	WIRE_GAUGE("AWG", Dimension.CONDUCTOR_SIZE, Unit::wireGauge);

@@ -26,7 +26,8 @@ class ReadingTest {
 			"CURRENT, 3 A, 3", "CURRENT, 150 mA, 0.15",
 			"RESISTANCE, 120 ohm, 120", "RESISTANCE, 120 Ω, 120", "RESISTANCE, 5 mohm, 0.005", "RESISTANCE, 30 kohm, 30000",
 			"RESISTANCE_PER_LENGTH, 57 mohm/m, 0.057", "RESISTANCE_PER_LENGTH, 57.4 ohm/km, 0.0574", "RESISTANCE_PER_LENGTH, 0.057 ohm/m, 0.057",
-			"DELAY_PER_LENGTH, 4.46 ns/m, 4.46e-9" })
+			"DELAY_PER_LENGTH, 4.46 ns/m, 4.46e-9",
+			"RATIO, 85 %, 0.85", "RATIO, 85%, 0.85", "RATIO, 120 %, 1.2" })
 	void inSiUnits(Dimension kind, String text, double si) throws QuantityFormatException {
 		assertEquals(si, ((ScalarQuantity<?>) QuantityText.parse(text, kind)).si(), 1e-12 * Math.max(1e-9, si));
 	}
@@ -96,6 +97,31 @@ class ReadingTest {
 			""")
 	void whatIsWrongAndWhatWasLikelyMeant(Dimension kind, String text, Reason reason, String proposal, String message) {
 		QuantityFormatException wrong = assertThrows(QuantityFormatException.class, () -> QuantityText.parse(text, kind));
+		assertEquals(message, wrong.getMessage());
+		assertEquals(reason, wrong.reason());
+		assertEquals(proposal, wrong.proposal());
+	}
+
+	@ParameterizedTest
+	@CsvSource({ "85 %, 0.85", "100 %, 1", "99.5%, 0.995", "0.1 %, 0.001" })
+	void theShareOfAWhole(String text, double fraction) throws QuantityFormatException {
+		assertEquals(fraction, QuantityText.parseShare(text, "efficiency").fraction(), 1e-12);
+	}
+
+	/** A share is often written as a fraction of one; the proposal says what that is in per cent. */
+	@ParameterizedTest
+	@CsvSource(delimiter = '|', textBlock = """
+			85      | UNIT_MISSING | 85 %   | an efficiency needs a unit, for example '85 %'
+			0.85    | UNIT_MISSING | 85 %   | an efficiency needs a unit, for example '85 %'
+			1       | UNIT_MISSING | 100 %  | an efficiency needs a unit, for example '100 %'
+			0 %     | OUT_OF_RANGE | ''     | '0 %': an efficiency is above 0 % and at most 100 %
+			100.1 % | OUT_OF_RANGE | ''     | '100.1 %': an efficiency is above 0 % and at most 100 %
+			-85 %   | NEGATIVE     | 85 %   | '-85 %': a percentage cannot be negative
+			85 W    | WRONG_KIND   | ''     | '85 W' is a power, but a percentage is expected, for example '85 %'
+			85 pc   | UNIT_UNKNOWN | ''     | unknown unit 'pc'; a percentage is given in %
+			""")
+	void whatIsNoShareOfAWhole(String text, Reason reason, String proposal, String message) {
+		QuantityFormatException wrong = assertThrows(QuantityFormatException.class, () -> QuantityText.parseShare(text, "efficiency"));
 		assertEquals(message, wrong.getMessage());
 		assertEquals(reason, wrong.reason());
 		assertEquals(proposal, wrong.proposal());

@@ -32,6 +32,7 @@ class WritingTest {
 		assertEquals("4.46 ns/m", new DelayPerLength(4.46e-9).toString());
 		assertEquals("22 AWG", new AmericanWireGauge(22).toString());
 		assertEquals("1.5 mm2", new CrossSection(1.5).toString());
+		assertEquals("85 %", new Ratio(0.85).toString());
 		assertEquals("60 °C", new Temperature(60).toString());
 		assertEquals("-12.5 °C", new Temperature(-12.5).toString());
 	}
@@ -45,7 +46,7 @@ class WritingTest {
 	}
 
 	@ParameterizedTest
-	@ValueSource(strings = { "6 m", "0.5 m", "11 V", "3 A", "0.15 A", "120 ohm", "5 mohm", "57.4 mohm/m", "4.46 ns/m", "22 AWG", "1.5 mm2", "2.5 mm2" })
+	@ValueSource(strings = { "6 m", "0.5 m", "11 V", "3 A", "0.15 A", "120 ohm", "5 mohm", "57.4 mohm/m", "4.46 ns/m", "22 AWG", "1.5 mm2", "2.5 mm2", "85 %", "0.5 %" })
 	void whatIsWrittenCanBeReadAgain(String text) throws QuantityFormatException {
 		assertEquals(text, QuantityText.format(QuantityText.parse(text)));
 	}

@@ -50,8 +50,8 @@ record PowerPlan(List<Bank> banks, List<Converter> converters, List<WhenFitted<S
 				banks.add(new Bank(name, title, voltages(source), bank.isStartsEngines(), Optional.ofNullable(bank.getResistance()), origin));
 			} else if (source instanceof hullwright.spec.Converter converter) {
 				converters.add(new Converter(name, title, from(converter.getFrom(), copying), voltages(source), converter.isIsolated(),
-						Optional.ofNullable(converter.getMost()), Optional.ofNullable(converter.getTakesLowest()),
-						Optional.ofNullable(converter.getTakesHighest()), origin));
+						Optional.ofNullable(converter.getMost()), Optional.ofNullable(converter.getEfficiency()),
+						Optional.ofNullable(converter.getTakesLowest()), Optional.ofNullable(converter.getTakesHighest()), origin));
 			} else if (source instanceof SupplySource supply) {
 				supplies.add(WhenFitted.under(WhenFitted.Blocks.NONE, supply.getCondition(), new Supply(name, title, from(supply.getFrom(), copying),
 						effective(source), Copying.names(supply.getSwitches()), copying.parts().fuse(supply.getFuse(), supply.getFuseType()),

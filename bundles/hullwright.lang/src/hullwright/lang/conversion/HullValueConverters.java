@@ -83,6 +83,11 @@ public class HullValueConverters extends AbstractDeclarativeValueConverterServic
 		return QuantityConverter.ofOneOf("load", Dimension.CURRENT, Dimension.POWER, Dimension.RESISTANCE);
 	}
 
+	@ValueConverter(rule = "Efficiency")
+	public IValueConverter<Object> efficiency() {
+		return QuantityConverter.ofShare("efficiency");
+	}
+
 	@ValueConverter(rule = "Date")
 	public IValueConverter<LocalDate> date() {
 		return new DateConverter();

@@ -37,6 +37,11 @@ final class QuantityConverter implements IValueConverter<Object> {
 		return new QuantityConverter(text -> QuantityText.parse(text, what, List.of(allowed)));
 	}
 
+	/** Reads a percentage of a whole, which people call by one word. */
+	static QuantityConverter ofShare(String what) {
+		return new QuantityConverter(text -> QuantityText.parseShare(text, what));
+	}
+
 	static QuantityConverter ofAnyKind() {
 		return new QuantityConverter(QuantityText::parse);
 	}

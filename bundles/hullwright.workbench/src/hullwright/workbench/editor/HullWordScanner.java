@@ -93,7 +93,9 @@ final class HullWordScanner implements ITokenScanner {
 		String candidate = text.substring(unit, end);
 		boolean wasHull = "hull".equals(previous);
 		previous = "";
-		if (!candidate.isEmpty() && !keywords.get().contains(candidate)) {
+		if (unit < text.length() && text.charAt(unit) == '%') {
+			position = unit + 1;
+		} else if (!candidate.isEmpty() && !keywords.get().contains(candidate)) {
 			position = end;
 		}
 		return wasHull ? Kind.DECLARED : Kind.QUANTITY;
