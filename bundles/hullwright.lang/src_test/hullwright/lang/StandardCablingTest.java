@@ -23,6 +23,7 @@ import hullwright.spec.CableType;
 import hullwright.spec.CapType;
 import hullwright.spec.Conductor;
 import hullwright.spec.CordType;
+import hullwright.spec.DeviceType;
 import hullwright.spec.End;
 import hullwright.spec.Family;
 import hullwright.spec.FeedSides;
@@ -31,6 +32,7 @@ import hullwright.spec.FuseOpening;
 import hullwright.spec.FuseType;
 import hullwright.spec.Gender;
 import hullwright.spec.IsolatorType;
+import hullwright.spec.Lead;
 import hullwright.spec.PartType;
 import hullwright.spec.PortGroup;
 import hullwright.spec.TapType;
@@ -133,6 +135,45 @@ class StandardCablingTest {
 				assertEquals(MOST_OHMS_PER_KILOMETRE.get(((CrossSection) pair.getSize()).squareMillimetres()), declared * 1000, 1e-9, cable.getName());
 			}
 		}
+	}
+
+	/** DeviceNet operation manual, p. 46: 120 ohm within 10 %, as the terminators that end the pair. */
+	@ParameterizedTest
+	@MethodSource("networkCables")
+	void cablesHaveTheImpedanceOfTheTerminators(CableType cable) {
+		assertEquals(120, cable.getImpedance().ohms(), 12, cable.getName());
+	}
+
+	/** An adapter bears what its rating says: its power conductors are no thinner than those of a cable of that rating. */
+	@ParameterizedTest
+	@MethodSource("adapters")
+	void adaptersHaveTheConductorsOfACable(AdapterType adapter) {
+		assertTrue(networkCables().stream().anyMatch(cable -> samePair(cable.getPower(), adapter.getPower())
+				&& samePair(cable.getSignal(), adapter.getSignal())
+				&& (adapter.getRated() == null || adapter.getRated().compareTo(cable.getRated()) <= 0)), adapter.getName());
+	}
+
+	private static boolean samePair(Conductor one, Conductor other) {
+		return one.getSize().equals(other.getSize()) && one.getResistance().equals(other.getResistance());
+	}
+
+	/** A lead is made of a cable with the connector that the lead ends in. */
+	@Test
+	void leadsAreMadeOfCable() {
+		List<Lead> leads = StandardParts.all(DeviceType.class).stream().map(DeviceType::getLead).filter(Objects::nonNull).toList();
+		assertFalse(leads.isEmpty());
+		for (Lead lead : leads) {
+			assertTrue(lead.getCable().getEnds().stream().anyMatch(end -> end.getFamily() == lead.getEnd().getFamily()
+					&& end.getGender() == lead.getEnd().getGender()));
+		}
+	}
+
+	/** From memory: small fuses drop about a tenth to a third of a volt at rated current, more would melt them sooner. */
+	@Test
+	void fusesDropTenthsOfAVolt() {
+		List<FuseType> fuses = StandardParts.all(FuseType.class);
+		assertFalse(fuses.isEmpty());
+		fuses.forEach(fuse -> assertEquals(0.2, fuse.getDrop().volts(), 0.15, fuse.getName()));
 	}
 
 	/** A cable carries no more than its connectors, and a heavier pair no less than a lighter one of the same connectors. */
