@@ -118,6 +118,15 @@ public final class Circuit {
 		return new Circuit(this, newOhms.clone(), newVolts.clone(), newAmounts.clone());
 	}
 
+	/** The same circuit with some of its resistors taken out. */
+	public Circuit withOpen(int... resistors) {
+		double[] opened = ohms.clone();
+		for (int resistor : resistors) {
+			opened[resistor] = Double.POSITIVE_INFINITY;
+		}
+		return withValues(opened, volts, amounts);
+	}
+
 	/** The operating point. */
 	public Solution solve() {
 		return new OperatingPoint(this, plan(), absurdities).solve();

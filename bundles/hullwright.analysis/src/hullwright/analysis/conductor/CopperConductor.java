@@ -53,7 +53,7 @@ public final class CopperConductor {
 	}
 
 	/** The cross-section of a conductor in mm². */
-	static double squareMillimetres(ConductorSize size) {
+	public static double squareMillimetres(ConductorSize size) {
 		if (size instanceof CrossSection area) {
 			return area.squareMillimetres();
 		}

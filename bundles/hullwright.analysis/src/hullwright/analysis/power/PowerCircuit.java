@@ -7,6 +7,7 @@ package hullwright.analysis.power;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 import hullwright.analysis.circuit.Circuit;
 import hullwright.analysis.circuit.LoadLaw;
@@ -14,6 +15,8 @@ import hullwright.analysis.circuit.Solution;
 import hullwright.analysis.wiring.Wiring;
 import hullwright.network.Boat;
 import hullwright.network.power.PowerState;
+import hullwright.network.power.Supply;
+import hullwright.network.power.SupplyLead;
 import hullwright.quantity.Voltage;
 
 /**
@@ -77,6 +80,25 @@ public final class PowerCircuit {
 		NetworkCircuit networks = new NetworkCircuit(boat, wiring, plant, assembly);
 		networks.lay();
 		return new PowerCircuit(boat, wiring, state, assembly, networks, plant.converters());
+	}
+
+	/**
+	 * The circuit for short circuits in it.
+	 *
+	 * @param opened the numbers of the fuses that have opened
+	 */
+	public FaultCircuit faults(Conditions conditions, Set<Integer> opened) {
+		return new FaultCircuit(this, conditions, opened);
+	}
+
+	/** Where the supplies would best enter, judged at an operating point of this circuit. */
+	public List<TapPlace> tapPlaces(PowerFlow flow) {
+		return TapPlacement.of(this, flow.conditions(), flow);
+	}
+
+	/** The wires between a supply and where it enters a network, if the text tells them. */
+	Optional<SupplyLead> leadOf(Entry entry) {
+		return boat.power().supplies().stream().filter(each -> each.name().equals(entry.place().supply())).findFirst().flatMap(Supply::lead);
 	}
 
 	/** The circuit itself with the values that hold under given conditions; converters draw nothing yet. */

@@ -1,0 +1,60 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.analysis.electrics;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+import hullwright.analysis.fault.Loss;
+import hullwright.analysis.fault.Losses;
+import hullwright.analysis.fault.ShortCircuits;
+import hullwright.analysis.power.Conditions;
+import hullwright.analysis.power.PowerCircuit;
+import hullwright.analysis.power.PowerFlow;
+import hullwright.analysis.power.SimpleDrop;
+import hullwright.analysis.wiring.Wiring;
+import hullwright.network.Boat;
+import hullwright.network.power.PowerState;
+
+/**
+ * All about the electrics of a boat.
+ *
+ * @param boat the boat
+ * @param wiring how its networks are joined
+ * @param states by power state, in the order of the text; one without a name if none is declared
+ * @param simpleDrops the voltage drops by the simple formula of the trade, for comparison
+ * @param losses what is lost when one thing fails
+ */
+public record BoatElectrics(Boat boat, Wiring wiring, List<StateElectrics> states, List<SimpleDrop> simpleDrops, List<Loss> losses) {
+
+	public BoatElectrics {
+		states = List.copyOf(states);
+		simpleDrops = List.copyOf(simpleDrops);
+		losses = List.copyOf(losses);
+	}
+
+	/** Computes everything. */
+	public static BoatElectrics of(Boat boat) {
+		Wiring wiring = Wiring.of(boat);
+		List<StateElectrics> states = new ArrayList<>();
+		if (boat.power().states().isEmpty()) {
+			states.add(state(boat, wiring, Optional.empty()));
+		}
+		for (PowerState each : boat.power().states()) {
+			states.add(state(boat, wiring, Optional.of(each)));
+		}
+		List<SimpleDrop> drops = boat.networks().stream().flatMap(network -> SimpleDrop.of(network).stream()).toList();
+		return new BoatElectrics(boat, wiring, states, drops, Losses.of(boat, wiring));
+	}
+
+	private static StateElectrics state(Boat boat, Wiring wiring, Optional<PowerState> state) {
+		PowerCircuit circuit = PowerCircuit.of(boat, wiring, state);
+		Conditions worst = Conditions.lowest(state);
+		PowerFlow lowest = circuit.solve(worst);
+		return new StateElectrics(state, circuit.solve(Conditions.nominal(state)), lowest, circuit.solve(Conditions.highest(state)),
+				circuit.solve(Conditions.starting(state)), circuit.tapPlaces(lowest), ShortCircuits.of(boat, wiring, circuit, worst));
+	}
+}

@@ -1,0 +1,50 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.analysis.fault;
+
+import java.util.List;
+import java.util.Optional;
+
+import hullwright.network.part.Fuse;
+import hullwright.network.part.FuseKind;
+import hullwright.quantity.Current;
+import hullwright.quantity.Duration;
+
+/**
+ * How long a fuse or breaker takes at most to open. Its catalog gives points of its curve; between two of them a straight line is
+ * drawn on logarithmic axes, the way data sheets print such curves.
+ */
+public final class FuseCurve {
+
+	private FuseCurve() {
+	}
+
+	/**
+	 * How long a fuse takes at most at a current.
+	 *
+	 * @return nothing if its catalog does not promise that it opens at all: below its first point, or without a curve
+	 */
+	public static Optional<Duration> opensWithin(Fuse fuse, Current current) {
+		List<FuseKind.Opening> points = fuse.kind().map(FuseKind::openings).orElse(List.of());
+		double times = current.amperes() / fuse.rating().amperes();
+		if (points.isEmpty() || !(times >= points.get(0).times())) {
+			return Optional.empty();
+		}
+		FuseKind.Opening below = points.get(0);
+		for (FuseKind.Opening above : points) {
+			if (above.times() > times) {
+				double share = Math.log(times / below.times()) / Math.log(above.times() / below.times());
+				return Optional.of(new Duration(below.within().seconds() * Math.pow(above.within().seconds() / below.within().seconds(), share)));
+			}
+			below = above;
+		}
+		return Optional.of(below.within());
+	}
+
+	/** Whether a fuse may break a current; true if its catalog does not say what it can break. */
+	public static boolean canInterrupt(Fuse fuse, Current current) {
+		return fuse.kind().flatMap(FuseKind::interrupts).map(limit -> !current.exceeds(limit)).orElse(true);
+	}
+}

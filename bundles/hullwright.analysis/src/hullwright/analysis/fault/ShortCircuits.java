@@ -1,0 +1,156 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.analysis.fault;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+import hullwright.analysis.power.Conditions;
+import hullwright.analysis.power.FaultCircuit;
+import hullwright.analysis.power.FaultCurrents;
+import hullwright.analysis.power.PowerCircuit;
+import hullwright.analysis.wiring.AttachedDevice;
+import hullwright.analysis.wiring.Medium;
+import hullwright.analysis.wiring.Span;
+import hullwright.analysis.wiring.Wiring;
+import hullwright.network.Boat;
+import hullwright.quantity.Current;
+import hullwright.quantity.Duration;
+
+/**
+ * A short circuit at every device and at every end of a backbone, one at a time.
+ */
+public final class ShortCircuits {
+
+	/** What of the fault current may flow in a conductor without being counted as its path. */
+	private static final double ASIDE = 1e-6;
+
+	private final Boat boat;
+	private final Wiring wiring;
+	private final PowerCircuit power;
+	private final Conditions conditions;
+	private final FaultCircuit whole;
+
+	private ShortCircuits(Boat boat, Wiring wiring, PowerCircuit power, Conditions conditions) {
+		this.boat = boat;
+		this.wiring = wiring;
+		this.power = power;
+		this.conditions = conditions;
+		whole = power.faults(conditions, Set.of());
+	}
+
+	/**
+	 * The short circuits of a boat.
+	 *
+	 * @param conditions the lowest bank and the hottest wire give the least current, at which fuses open latest
+	 */
+	public static List<ShortCircuit> of(Boat boat, Wiring wiring, PowerCircuit power, Conditions conditions) {
+		return new ShortCircuits(boat, wiring, power, conditions).all();
+	}
+
+	private List<ShortCircuit> all() {
+		Map<Integer, ShortCircuit> byPoint = new LinkedHashMap<>();
+		for (AttachedDevice each : wiring.devices()) {
+			byPoint.computeIfAbsent(each.point(), point -> at(point, each.network(), each.device().name()));
+		}
+		for (int network = 0; network < boat.networks().size(); network++) {
+			int number = network;
+			for (int i = 0; i < boat.networks().get(network).backbones().size() && i < wiring.ends().get(network).size(); i++) {
+				var elements = boat.networks().get(network).backbones().get(i).elements();
+				Wiring.BackboneEnds ends = wiring.ends().get(network).get(i);
+				byPoint.computeIfAbsent(ends.start(), point -> at(point, number, elements.get(0).name()));
+				byPoint.computeIfAbsent(ends.end(), point -> at(point, number, elements.get(elements.size() - 1).name()));
+			}
+		}
+		return List.copyOf(byPoint.values());
+	}
+
+	private ShortCircuit at(int point, int network, String name) {
+		FaultCurrents first = whole.at(point);
+		String networkName = boat.networks().get(network).name();
+		if (first.current().isEmpty()) {
+			return new ShortCircuit(networkName, name, new Current(0), Optional.empty(), List.of(), Optional.empty(), Optional.empty(),
+					Optional.empty(), ShortCircuit.Verdict.WITHOUT_LIMIT);
+		}
+		Current current = first.current().get();
+		if (current.amperes() == 0) {
+			return new ShortCircuit(networkName, name, current, Optional.empty(), List.of(), Optional.empty(), Optional.empty(), Optional.empty(),
+					ShortCircuit.Verdict.NO_CURRENT);
+		}
+		List<FuseOpening> openings = new ArrayList<>();
+		boolean ended = open(point, first, openings);
+		Optional<Duration> after = ended
+				? Optional.of(openings.stream().map(FuseOpening::within).reduce(new Duration(0), Duration::plus)) : Optional.empty();
+		Optional<Weakest> weakest = weakest(first);
+		ShortCircuit.Verdict verdict;
+		if (after.isPresent()) {
+			verdict = weakest.isPresent() && after.get().exceeds(weakest.get().stands) ? ShortCircuit.Verdict.ENDED_TOO_LATE
+					: ShortCircuit.Verdict.ENDED_IN_TIME;
+		} else {
+			verdict = weakest.isPresent() ? ShortCircuit.Verdict.NOT_ENDED : ShortCircuit.Verdict.HARMLESS;
+		}
+		return new ShortCircuit(networkName, name, current, first.limitedBy(), openings, after, weakest.map(Weakest::cable),
+				weakest.map(Weakest::stands), verdict);
+	}
+
+	/** Opens the quickest fuse, looks what still flows, and so on; tells whether nothing flows in the end. */
+	private boolean open(int point, FaultCurrents first, List<FuseOpening> openings) {
+		Set<Integer> opened = new HashSet<>();
+		FaultCurrents now = first;
+		while (true) {
+			Optional<Map.Entry<FaultCurrents.ThroughFuse, Duration>> quickest = now.fuses().stream()
+					.flatMap(each -> FuseCurve.opensWithin(each.fuse(), each.current()).map(within -> Map.entry(each, within)).stream())
+					.min(Comparator.comparing(Map.Entry<FaultCurrents.ThroughFuse, Duration>::getValue).thenComparing(each -> each.getKey().number()));
+			if (quickest.isEmpty()) {
+				return false;
+			}
+			FaultCurrents.ThroughFuse fuse = quickest.get().getKey();
+			openings.add(new FuseOpening(fuse.owner(), fuse.fuse(), fuse.current(), quickest.get().getValue()));
+			boolean whole = fuse.current().amperes() >= now.current().orElseThrow().amperes() * (1 - ASIDE);
+			if (whole) {
+				return true;
+			}
+			opened.add(fuse.number());
+			now = power.faults(conditions, opened).at(point);
+			if (now.current().isEmpty() || now.current().get().amperes() == 0) {
+				return now.current().isPresent();
+			}
+		}
+	}
+
+	/** The conductor that stands its part of the fault for the shortest time. */
+	private record Weakest(String cable, Duration stands) {
+	}
+
+	private Optional<Weakest> weakest(FaultCurrents fault) {
+		double aside = ASIDE * fault.current().orElseThrow().amperes();
+		Optional<Weakest> weakest = Optional.empty();
+		for (int i = 0; i < fault.spanCurrents().length; i++) {
+			Span span = wiring.spans().get(i);
+			double amperes = fault.spanCurrents()[i];
+			if (amperes > aside && span.medium() instanceof Medium.Conductors conductors && conductors.power().isPresent()
+					&& conductors.length().metres() > 0) {
+				weakest = weaker(weakest, span.element(), ConductorLimit.stands(conductors.power().get().size(), conductors.rated(), new Current(amperes)));
+			}
+		}
+		for (FaultCurrents.ThroughLead lead : fault.leads()) {
+			if (lead.current().amperes() > aside) {
+				weakest = weaker(weakest, lead.supply(), ConductorLimit.stands(lead.size(), Optional.empty(), lead.current()));
+			}
+		}
+		return weakest;
+	}
+
+	private static Optional<Weakest> weaker(Optional<Weakest> known, String name, Optional<Duration> stands) {
+		return stands.isPresent() && known.map(each -> stands.get().compareTo(each.stands) < 0).orElse(true)
+				? Optional.of(new Weakest(name, stands.get())) : known;
+	}
+}
