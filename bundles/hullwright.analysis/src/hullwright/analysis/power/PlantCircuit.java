@@ -132,7 +132,7 @@ final class PlantCircuit {
 			int load = input.map(node -> assembly.consumer(converter.name(), node, inputMinus, LoadLaw.POWER, Optional.empty(), Optional.empty(), 0))
 					.orElse(-1);
 			converters.add(new ConverterInCircuit(converter, assembly.lastSource(), load));
-			if (load >= 0) {
+			if (load >= 0 && converter.efficiency().isEmpty()) {
 				assembly.assume(Assumption.Kind.EFFICIENCY, converter.name());
 			}
 		}

@@ -17,6 +17,7 @@ import hullwright.network.Boat;
 import hullwright.network.power.PowerState;
 import hullwright.network.power.Supply;
 import hullwright.network.power.SupplyLead;
+import hullwright.quantity.Ratio;
 import hullwright.quantity.Voltage;
 
 /**
@@ -28,8 +29,6 @@ public final class PowerCircuit {
 	private static final int MOST_ROUNDS = 60;
 
 	private static final double SETTLED = 1e-12;
-
-	private static final double EFFICIENCY = 1;
 
 	final Boat boat;
 	final Wiring wiring;
@@ -133,7 +132,7 @@ public final class PowerCircuit {
 		for (ConverterInCircuit each : converters) {
 			if (each.load() >= 0) {
 				double gives = Math.max(0, volts[each.source()] * solution.sourceCurrent(sources.get(each.source()).number()));
-				double takes = gives / EFFICIENCY;
+				double takes = gives / each.converter().efficiency().map(Ratio::fraction).orElse(1.0);
 				moved = Math.max(moved, Math.abs(takes - amounts[each.load()]));
 				amounts[each.load()] = takes;
 			}
