@@ -12,23 +12,26 @@ import hullwright.quantity.Current;
 import hullwright.quantity.Duration;
 
 /**
- * How long a conductor stands a fault current.
+ * How long a conductor stands a fault current before its insulation is harmed.
  *
- * <p>Up to 1.45 times its rated current it stands it for the conventional hour (IEC 60364-4-43, 433.1, from memory). Above that all
- * heat is taken to stay in the copper: t = (k·S/I)² with S in mm² and k = 115 for copper in PVC, from 70 °C to 160 °C (IEC
- * 60364-4-43, 434.5.2 and table 43A, from memory). For times of minutes this is on the safe side, since the insulation carries
- * heat away.
+ * <p>The conductor is taken as a body with one time constant. Two facts fix it: the rated current holds it at 70 °C in air of
+ * 30 °C, and in a short time all heat stays in the copper, so that it goes from 70 °C to 160 °C in t = (k·S/I)², S in mm² and k
+ * = 115 for copper in PVC (IEC 60364-4-43, 434.5.2 and table 43A, from memory). The fault finds it at 70 °C.
+ * A current that never gets it to 160 °C ages it all the same: it stands that for the conventional hour of protective devices.
  */
 public final class ConductorLimit {
 
 	/** In A·√s/mm². */
 	static final double PVC_COPPER = 115;
 
-	/** Which overload a conductor stands for an hour. */
-	static final double OVERLOAD = 1.45;
-
 	/** What a wire of which no catalog states a rating carries for ever, in A/mm² (common practice). */
 	static final double USUAL_DENSITY = 6;
+
+	/** By how much the rated current warms a conductor, in K. */
+	private static final double RATED_RISE = 40;
+
+	/** By how much more than the air PVC may be at the end of a short circuit, in K. */
+	private static final double HARMFUL_RISE = 130;
 
 	private static final Duration HOUR = new Duration(3600);
 
@@ -48,8 +51,13 @@ public final class ConductorLimit {
 		if (amperes <= forEver) {
 			return Optional.empty();
 		}
-		double root = PVC_COPPER * squareMillimetres / amperes;
-		Duration adiabatic = new Duration(root * root);
-		return Optional.of(amperes <= OVERLOAD * forEver && adiabatic.compareTo(HOUR) < 0 ? HOUR : adiabatic);
+		double adiabatic = Math.pow(PVC_COPPER * squareMillimetres / amperes, 2);
+		double settles = RATED_RISE * Math.pow(amperes / forEver, 2);
+		if (settles <= HARMFUL_RISE) {
+			return Optional.of(HOUR);
+		}
+		double timeConstant = adiabatic * settles / (HARMFUL_RISE - RATED_RISE);
+		double seconds = timeConstant * Math.log((settles - RATED_RISE) / (settles - HARMFUL_RISE));
+		return Optional.of(new Duration(Math.min(seconds, HOUR.seconds())));
 	}
 }
