@@ -114,4 +114,9 @@ class QuantityMessagesTest {
 		MarkedText.of("profile P from standard { cabling/drop-too-long { advice above 5 m; error above «6» } }")
 				.assertProblems("a length needs a unit, for example '6 m'");
 	}
+
+	@Test
+	void aLimitInAProfileMayBeInPerCent() {
+		MarkedText.of("profile P from standard { traffic/load-high { advice above 50 %; error above 85.5% } }").assertProblems();
+	}
 }
