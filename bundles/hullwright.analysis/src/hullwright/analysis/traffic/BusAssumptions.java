@@ -11,15 +11,16 @@ import hullwright.quantity.BitRate;
 import hullwright.quantity.Duration;
 
 /**
- * What response times are reckoned with besides the messages.
+ * What response times are reckoned with besides the messages. A regular message is taken never to be due sooner than its interval
+ * after the one before.
  *
  * @param bus how fast the bus signals, above zero
- * @param jitter how much the sending of any message may be late, on top of the jitter of its own; zero or more
+ * @param jitter how late any message may be in the queue of its controller, on top of the jitter of its own; zero or more
  * @param usualQueue how controllers order what waits
  * @param queues the devices that order it otherwise, by qualified name
  * @param errors the errors of transmission, if any
- * @param frameNotListed whether some device may be just sending a frame that no list has, such as an answer about itself;
- *        every network has them, but each is rare
+ * @param frameNotListed whether a device may be sending a frame that no list has when a busy period begins, such as a heartbeat
+ *        or an answer about itself; every network has them, but each is rare
  * @param horizon how long the bus may be busy without a pause, above zero; where it may be longer there is no bound
  */
 public record BusAssumptions(BitRate bus, Duration jitter, Queueing usualQueue, Map<String, Queueing> queues, Optional<BusErrors> errors,

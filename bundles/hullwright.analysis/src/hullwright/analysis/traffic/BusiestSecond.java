@@ -5,6 +5,7 @@
 package hullwright.analysis.traffic;
 
 import hullwright.quantity.BitRate;
+import hullwright.quantity.Duration;
 
 /**
  * What may be sent within one second at most, if all regular messages fall together at its start and everything that events
@@ -16,16 +17,16 @@ import hullwright.quantity.BitRate;
  * @param worstShare the part of the second that the bus is busy with them at worst; above 1 the rest waits for the next
  * @param typicalShare the part of the second that the bus is busy with them on a usual boat
  */
-public record BusiestSecond(double frames, double worstBits, double typicalBits, double worstShare, double typicalShare) {
+public record BusiestSecond(long frames, double worstBits, double typicalBits, double worstShare, double typicalShare) {
 
 	private static final double ROUNDING = 1e-9;
 
 	static BusiestSecond of(NetworkTraffic traffic, BitRate bus) {
-		double frames = 0;
+		long frames = 0;
 		double worst = 0;
 		double typical = 0;
 		for (BusMessage message : traffic.messages()) {
-			double times = message.release().regular() ? Math.ceil(1 / message.release().interval().seconds() - ROUNDING) : 1;
+			long times = message.release().regular() ? timesInASecond(message.release().interval()) : 1;
 			frames += times * message.packet().frames();
 			worst += times * message.packet().worstBits();
 			typical += times * message.packet().typicalBits();
@@ -38,5 +39,9 @@ public record BusiestSecond(double frames, double worstBits, double typicalBits,
 			}
 		}
 		return new BusiestSecond(frames, worst, typical, worst / bus.bitsPerSecond(), typical / bus.bitsPerSecond());
+	}
+
+	private static long timesInASecond(Duration interval) {
+		return Math.max(1, (long) Math.ceil(1 / interval.seconds() - ROUNDING));
 	}
 }

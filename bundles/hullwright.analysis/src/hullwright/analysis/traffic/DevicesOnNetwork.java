@@ -70,7 +70,7 @@ final class DevicesOnNetwork {
 	}
 
 	/** Whether a device tells a message on this network: by any port, or by one that is on it. */
-	boolean hears(FittedDevice device, SentMessage message) {
+	boolean tells(FittedDevice device, SentMessage message) {
 		return message.port().isEmpty() || ports.get(device.name()).contains(message.port().get());
 	}
 }

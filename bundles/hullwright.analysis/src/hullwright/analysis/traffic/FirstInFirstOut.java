@@ -11,7 +11,7 @@ import java.util.stream.LongStream;
  * The delay of the streams of a device whose controller sends in the order in which messages came.
  *
  * <p>The idea is that of Davis, Kollmann, Pollex, Slomka, "Controller Area Network (CAN) schedulability analysis with FIFO
- * queues", ECRTS 2011, from memory: a message waits for all that came before it in its queue, and each of those may go as late
+ * queues", ECRTS 2011 (and Real-Time Systems 49, 2013), from memory: a message waits for all that came before it in its queue, and each of those may go as late
  * as the least urgent of the queue would. Where each message of the device comes once in a busy period, the bound is the
  * paper's: {@code w = B + ΣC - C + Σ⌈(w + J + f + τ)/T⌉·C} over the more urgent messages of other devices. Here a message may
  * also come when the queue has been filling for a while, so that intervals shorter than the delay are covered: for each moment

@@ -37,7 +37,7 @@ public record NetworkTraffic(String network, List<Node> nodes, List<BusMessage> 
 		for (FittedDevice device : devices.all()) {
 			nodes.add(new Node(device.name(), Math.max(1, device.model().addresses())));
 			for (SentMessage message : device.sends()) {
-				if (message.use().message() instanceof Pgn pgn && devices.hears(device, message)) {
+				if (message.use().message() instanceof Pgn pgn && devices.tells(device, message)) {
 					sent.add(device.name(), pgn, message);
 				}
 			}

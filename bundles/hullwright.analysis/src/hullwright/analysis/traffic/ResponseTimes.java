@@ -14,8 +14,8 @@ import hullwright.quantity.Duration;
  * claim. See {@link PriorityQueue} and {@link FirstInFirstOut} for the published analyses, {@link WorstCaseDelays} for why the
  * bounds hold for every order of addresses.
  *
- * <p>The bounds hold as long as nothing but the messages of the traffic is sent, save for one frame at a time if the
- * assumptions say so; {@link NetworkTraffic#leftOut()} tells what is missing. Controllers must take part in each arbitration
+ * <p>The bounds hold as long as nothing but the messages of the traffic is sent, save for one other frame in a busy period if
+ * the assumptions say so; {@link NetworkTraffic#leftOut()} tells what is missing. Controllers must take part in each arbitration
  * with the frame that their {@link Queueing} says; those that cannot exchange a frame for a more urgent one once it is in
  * their only buffer are slower.
  *

@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
  */
 class AnyChangeTest {
 
-	private static final int BUSES = 1000;
+	private static final int BUSES = 700;
 
 	@Test
 	void moreTrafficLowersNoBound() {

@@ -22,7 +22,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  */
 class RandomBusesTest {
 
-	private static final int INSTANCES = 12;
+	private static final int INSTANCES = 8;
 
 	/** In each row: how many buses, whether some devices send in order, the errors; how often a bound must be reached at least. */
 	@ParameterizedTest
