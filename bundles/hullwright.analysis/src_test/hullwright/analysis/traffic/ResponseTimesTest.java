@@ -22,6 +22,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 import hullwright.network.data.Pgn;
@@ -89,6 +90,13 @@ class ResponseTimesTest {
 		assertEquals(3 * FRAME + 31 / 250_000.0, seconds(times, 1), ROUNDING);
 	}
 
+	/** One error in each 10 ms: the 24 frames until satellites are through take more than that, so two errors of 0.764 ms fall within. */
+	@Test
+	void errorsComeAgain() {
+		ResponseTimes times = ResponseTimes.of(SMALL_BOAT, BusAssumptions.STANDARD.withErrors(new BusErrors(1, new Duration(0.010))));
+		assertEquals(24 * FRAME + 2 * (FRAME + 31 / 250_000.0), seconds(times, 2), ROUNDING);
+	}
+
 	/** The rest of the queue goes before: 20 frames of satellites. */
 	@Test
 	void devicesThatSendInOrder() {
@@ -100,7 +108,7 @@ class ResponseTimesTest {
 	/** A slower bus: 160 bits take 1.28 ms at 125 kbit/s. */
 	@Test
 	void theRateOfTheBusCounts() {
-		BusAssumptions slow = new BusAssumptions(new BitRate(125_000), new Duration(0), Queueing.BY_PRIORITY, java.util.Map.of(), Optional.empty(), false,
+		BusAssumptions slow = new BusAssumptions(new BitRate(125_000), new Duration(0), Queueing.BY_PRIORITY, Map.of(), Optional.empty(), false,
 				new Duration(10));
 		assertEquals(0.00128, seconds(ResponseTimes.of(traffic(device("compass", sends(HEADING, every(0.1)))), slow), 0), ROUNDING);
 	}

@@ -14,7 +14,7 @@ import java.util.Random;
  */
 final class Streams {
 
-	/** No errors, nothing that is not listed, and a horizon that no test reaches by a set that has a bound of interest. */
+	/** No errors, no frame that is not listed, and a horizon of many intervals. */
 	static final BusTerms PLAIN = new BusTerms(0, 0, 1, 100_000);
 
 	private Streams() {
