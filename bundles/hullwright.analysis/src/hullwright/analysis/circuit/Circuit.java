@@ -51,7 +51,7 @@ public final class Circuit {
 		this.volts = volts;
 		this.amounts = amounts;
 		absurdities = List.copyOf(replaceAbsurdities());
-		plan = shape.plan;
+		plan = shape.plan();
 	}
 
 	private Circuit(Builder builder) {
@@ -132,15 +132,9 @@ public final class Circuit {
 		return new OperatingPoint(this, plan(), absurdities).solve();
 	}
 
-	/**
-	 * The operating point without loads but with a current drawn at one place: what a test current or a short circuit does.
-	 *
-	 * @param plus the node that the current leaves by
-	 * @param minus the node that it comes back to
-	 * @param amperes the current
-	 */
-	public Solution solveInjecting(int plus, int minus, double amperes) {
-		return new OperatingPoint(this, plan(), absurdities).solveInjecting(plus, minus, amperes);
+	/** The circuit without its loads, for currents drawn at one place at a time. */
+	public UnloadedCircuit unloaded() {
+		return new OperatingPoint(this, plan(), absurdities).unloaded();
 	}
 
 	synchronized CircuitPlan plan() {

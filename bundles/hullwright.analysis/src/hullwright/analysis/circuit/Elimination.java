@@ -5,6 +5,7 @@
 package hullwright.analysis.circuit;
 
 import java.util.Arrays;
+import java.util.Optional;
 
 /**
  * The order in which unknown potentials are eliminated. An unknown with one neighbour (the end of a branch) or two (a point
@@ -18,7 +19,6 @@ import java.util.Arrays;
 final class Elimination {
 
 	private final int unknowns;
-	private final boolean[] fixed;
 	private final int slots;
 	private final int[] node;
 	private final int[] one;
@@ -30,7 +30,6 @@ final class Elimination {
 
 	private Elimination(Builder builder, int steps, MeshCore core) {
 		unknowns = builder.fixed.length;
-		fixed = builder.fixed;
 		slots = builder.slots;
 		node = Arrays.copyOf(builder.node, steps);
 		one = Arrays.copyOf(builder.one, steps);
@@ -41,55 +40,82 @@ final class Elimination {
 		this.core = core;
 	}
 
-	/** How many conductances a caller fills in. */
-	int slots() {
-		return slots;
-	}
-
 	/** How many unknowns are left for the sparse solver. */
 	int coreSize() {
 		return core.size();
 	}
 
 	/**
-	 * Solves for the potentials.
+	 * Eliminates, once for all right-hand sides.
 	 *
-	 * @param conductance by slot, in siemens; used up
-	 * @param injected the current into each unknown, in A; used up
-	 * @param potential in: those that are fixed; out: all
-	 * @return whether every pivot was positive; if not, the circuit has no stable operating point at these conductances
+	 * @param conductance by slot, in siemens; afterwards those at the time when each unknown was eliminated
+	 * @return nothing if a pivot was not positive: the circuit has no stable operating point at these conductances
 	 */
-	boolean solve(double[] conductance, double[] injected, double[] potential) {
+	Optional<Factors> factor(double[] conductance) {
 		for (int i = 0; i < node.length; i++) {
 			double toFirst = conductance[toOne[i]];
-			double toSecond = other[i] < 0 ? 0 : conductance[toOther[i]];
+			if (other[i] < 0) {
+				if (!(toFirst > 0)) {
+					return Optional.empty();
+				}
+				continue;
+			}
+			double toSecond = conductance[toOther[i]];
 			double sum = toFirst + toSecond;
 			if (!(sum > 0)) {
-				return false;
+				return Optional.empty();
 			}
-			double current = injected[node[i]];
-			injected[one[i]] += current * toFirst / sum;
-			if (other[i] >= 0) {
-				injected[other[i]] += current * toSecond / sum;
-				if (fill[i] >= 0) {
-					conductance[fill[i]] += toFirst * toSecond / sum;
+			if (fill[i] >= 0) {
+				conductance[fill[i]] += toFirst * toSecond / sum;
+			}
+		}
+		return core.factor(conductance).map(factored -> new Factors(conductance, factored));
+	}
+
+	/** Conductances after elimination, ready for any currents. */
+	final class Factors {
+
+		private final double[] conductance;
+		private final MeshCore.Factors meshes;
+
+		private Factors(double[] conductance, MeshCore.Factors meshes) {
+			this.conductance = conductance;
+			this.meshes = meshes;
+		}
+
+		/**
+		 * The potentials that currents cause.
+		 *
+		 * @param injected the current into each unknown, in A; used up
+		 * @param potential in: those that are fixed; out: all
+		 */
+		void solve(double[] injected, double[] potential) {
+			for (int i = 0; i < node.length; i++) {
+				double current = injected[node[i]];
+				if (current == 0) {
+					continue;
+				}
+				if (other[i] < 0) {
+					injected[one[i]] += current;
+				} else {
+					double toFirst = conductance[toOne[i]];
+					double share = current / (toFirst + conductance[toOther[i]]);
+					injected[one[i]] += toFirst * share;
+					injected[other[i]] += conductance[toOther[i]] * share;
+				}
+			}
+			meshes.solve(injected, potential);
+			for (int i = node.length - 1; i >= 0; i--) {
+				double toFirst = conductance[toOne[i]];
+				if (other[i] < 0) {
+					potential[node[i]] = potential[one[i]] + injected[node[i]] / toFirst;
+				} else {
+					double toSecond = conductance[toOther[i]];
+					potential[node[i]] = (injected[node[i]] + toFirst * potential[one[i]] + toSecond * potential[other[i]])
+							/ (toFirst + toSecond);
 				}
 			}
 		}
-		if (!core.solve(conductance, injected, potential)) {
-			return false;
-		}
-		for (int i = node.length - 1; i >= 0; i--) {
-			double toFirst = conductance[toOne[i]];
-			if (other[i] < 0) {
-				potential[node[i]] = potential[one[i]] + injected[node[i]] / toFirst;
-			} else {
-				double toSecond = conductance[toOther[i]];
-				potential[node[i]] = (injected[node[i]] + toFirst * potential[one[i]] + toSecond * potential[other[i]])
-						/ (toFirst + toSecond);
-			}
-		}
-		return true;
 	}
 
 	/** Room for the conductances. */
@@ -100,11 +126,6 @@ final class Elimination {
 	/** Room for currents or potentials. */
 	double[] perUnknown() {
 		return new double[unknowns];
-	}
-
-	/** Whether a potential is given. */
-	boolean isFixed(int unknown) {
-		return fixed[unknown];
 	}
 
 	/** Gathers the graph and finds the order. */

@@ -7,6 +7,7 @@ package hullwright.analysis.circuit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.PriorityQueue;
 import java.util.TreeSet;
 
@@ -43,42 +44,64 @@ final class MeshCore {
 		return unknowns.length;
 	}
 
-	/** As {@link Elimination#solve}, for the unknowns of the core. */
-	boolean solve(double[] conductance, double[] injected, double[] potential) {
-		if (unknowns.length == 0) {
-			return true;
-		}
+	/** As {@link Elimination#factor}, for the unknowns of the core. */
+	Optional<Factors> factor(double[] conductance) {
 		int size = unknowns.length;
+		if (size == 0) {
+			return Optional.of(new Factors(conductance, null));
+		}
 		DMatrixSparseTriplet entries = new DMatrixSparseTriplet(size, size, neighbour.length + size);
-		DMatrixRMaj right = new DMatrixRMaj(size, 1);
 		for (int row = 0; row < size; row++) {
 			double diagonal = 0;
-			double current = injected[unknowns[row]];
 			for (int i = rowStart[row]; i < rowStart[row + 1]; i++) {
 				double value = conductance[slot[i]];
 				diagonal += value;
 				int column = place[neighbour[i]];
 				if (column >= 0) {
 					entries.addItem(row, column, -value);
-				} else {
-					current += value * potential[neighbour[i]];
 				}
 			}
 			entries.addItem(row, row, diagonal);
-			right.set(row, 0, current);
 		}
 		DMatrixSparseCSC matrix = DConvertMatrixStruct.convert(entries, (DMatrixSparseCSC) null);
 		matrix.sortIndices(null);
 		LinearSolverSparse<DMatrixSparseCSC, DMatrixRMaj> solver = LinearSolverFactory_DSCC.cholesky(FillReducing.NONE);
-		if (!solver.setA(matrix)) {
-			return false;
+		return solver.setA(matrix) ? Optional.of(new Factors(conductance, solver)) : Optional.empty();
+	}
+
+	/** The factors of the core, ready for any currents. */
+	final class Factors {
+
+		private final double[] conductance;
+		private final LinearSolverSparse<DMatrixSparseCSC, DMatrixRMaj> solver;
+
+		private Factors(double[] conductance, LinearSolverSparse<DMatrixSparseCSC, DMatrixRMaj> solver) {
+			this.conductance = conductance;
+			this.solver = solver;
 		}
-		DMatrixRMaj result = new DMatrixRMaj(size, 1);
-		solver.solve(right, result);
-		for (int row = 0; row < size; row++) {
-			potential[unknowns[row]] = result.get(row, 0);
+
+		/** As {@link Elimination.Factors#solve}, for the unknowns of the core. */
+		void solve(double[] injected, double[] potential) {
+			int size = unknowns.length;
+			if (size == 0) {
+				return;
+			}
+			DMatrixRMaj right = new DMatrixRMaj(size, 1);
+			for (int row = 0; row < size; row++) {
+				double current = injected[unknowns[row]];
+				for (int i = rowStart[row]; i < rowStart[row + 1]; i++) {
+					if (place[neighbour[i]] < 0) {
+						current += conductance[slot[i]] * potential[neighbour[i]];
+					}
+				}
+				right.set(row, 0, current);
+			}
+			DMatrixRMaj result = new DMatrixRMaj(size, 1);
+			solver.solve(right, result);
+			for (int row = 0; row < size; row++) {
+				potential[unknowns[row]] = result.get(row, 0);
+			}
 		}
-		return true;
 	}
 
 	/** Gathers the neighbours of each unknown, then orders them. */

@@ -7,6 +7,7 @@ package hullwright.analysis.circuit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Finds the operating point of a circuit by nodal analysis.
@@ -58,17 +59,14 @@ final class OperatingPoint {
 		if (solved == null || !allPositive(solved, drawing)) {
 			solved = greatestShare(drawing);
 		}
-		return finished(solved, drawing, 1);
+		return finished(solved, drawing);
 	}
 
-	Solution solveInjecting(int plus, int minus, double amperes) {
+	/** The circuit without its loads, ready for currents drawn anywhere. */
+	UnloadedCircuit unloaded() {
 		tellRejected();
 		prepare();
-		boolean[] none = new boolean[circuit.amounts.length];
-		injected[group[plus]] -= amperes;
-		injected[group[minus]] += amperes;
-		plan.elimination.solve(conductance, injected, potential);
-		return finished(potential.clone(), none, 0).withInjected(plus, minus, amperes);
+		return new UnloadedCircuit(circuit, plan, offset, injected.clone(), plan.elimination.factor(conductance.clone()).orElseThrow(), problems);
 	}
 
 	private void tellRejected() {
@@ -138,7 +136,9 @@ final class OperatingPoint {
 			}
 			}
 		}
-		return plan.elimination.solve(conductance, injected, potential);
+		Optional<Elimination.Factors> factors = plan.elimination.factor(conductance);
+		factors.ifPresent(each -> each.solve(injected, potential));
+		return factors.isPresent();
 	}
 
 	/** The conductances of the resistors, and the currents that the fixed differences within groups drive through them. */
@@ -210,7 +210,7 @@ final class OperatingPoint {
 		return best;
 	}
 
-	private Solution finished(double[] solved, boolean[] drawing, double share) {
+	private Solution finished(double[] solved, boolean[] drawing) {
 		double[] voltage = new double[circuit.nodes];
 		for (int node = 0; node < voltage.length; node++) {
 			voltage[node] = solved[group[node]] + offset[node];
@@ -221,7 +221,7 @@ final class OperatingPoint {
 		}
 		double[] drawn = new double[drawing.length];
 		for (int load = 0; load < drawn.length; load++) {
-			drawn[load] = drawing[load] && draws(load) ? share * feedable * current(load, voltage) : 0;
+			drawn[load] = drawing[load] && draws(load) ? feedable * current(load, voltage) : 0;
 		}
 		return new Solution(circuit, plan, voltage, drawn, problems);
 	}

@@ -11,6 +11,7 @@ import java.util.Set;
 
 import hullwright.analysis.circuit.Circuit;
 import hullwright.analysis.circuit.Solution;
+import hullwright.analysis.circuit.UnloadedCircuit;
 import hullwright.quantity.Current;
 
 /**
@@ -24,7 +25,7 @@ public final class FaultCircuit {
 
 	private final PowerCircuit power;
 	private final Set<Integer> opened;
-	private final Circuit circuit;
+	private final UnloadedCircuit circuit;
 	private final Solution open;
 
 	FaultCircuit(PowerCircuit power, Conditions conditions, Set<Integer> opened) {
@@ -34,8 +35,8 @@ public final class FaultCircuit {
 		if (!opened.isEmpty()) {
 			valued = valued.withOpen(opened.stream().mapToInt(number -> power.fuses.get(number).resistor()).toArray());
 		}
-		circuit = valued;
-		open = circuit.solveInjecting(Circuit.REFERENCE, Circuit.REFERENCE, 0);
+		circuit = valued.unloaded();
+		open = circuit.open();
 	}
 
 	/**
@@ -50,7 +51,7 @@ public final class FaultCircuit {
 		if (!(voltage > 1e-9)) {
 			return new FaultCurrents(Optional.of(new Current(0)), Optional.empty(), List.of(), List.of(), new double[power.supplyOfSpan.length]);
 		}
-		Solution test = circuit.solveInjecting(plus, minus, TEST);
+		Solution test = circuit.drawing(plus, minus, TEST);
 		double ohms = (voltage - (test.voltage(plus) - test.voltage(minus))) / TEST;
 		if (!(ohms > Circuit.NO_RESISTANCE)) {
 			return new FaultCurrents(Optional.empty(), Optional.empty(), List.of(), List.of(), new double[power.supplyOfSpan.length]);
