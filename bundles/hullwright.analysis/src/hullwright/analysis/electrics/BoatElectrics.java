@@ -10,10 +10,6 @@ import java.util.Optional;
 
 import hullwright.analysis.fault.Loss;
 import hullwright.analysis.fault.Losses;
-import hullwright.analysis.fault.ShortCircuits;
-import hullwright.analysis.power.Conditions;
-import hullwright.analysis.power.PowerCircuit;
-import hullwright.analysis.power.PowerFlow;
 import hullwright.analysis.power.SimpleDrop;
 import hullwright.analysis.wiring.Wiring;
 import hullwright.network.Boat;
@@ -39,22 +35,15 @@ public record BoatElectrics(Boat boat, Wiring wiring, List<StateElectrics> state
 	/** Computes everything. */
 	public static BoatElectrics of(Boat boat) {
 		Wiring wiring = Wiring.of(boat);
+		StateComputation computation = new StateComputation(boat, wiring);
 		List<StateElectrics> states = new ArrayList<>();
 		if (boat.power().states().isEmpty()) {
-			states.add(state(boat, wiring, Optional.empty()));
+			states.add(computation.of(Optional.empty()));
 		}
 		for (PowerState each : boat.power().states()) {
-			states.add(state(boat, wiring, Optional.of(each)));
+			states.add(computation.of(Optional.of(each)));
 		}
 		List<SimpleDrop> drops = boat.networks().stream().flatMap(network -> SimpleDrop.of(network).stream()).toList();
 		return new BoatElectrics(boat, wiring, states, drops, Losses.of(boat, wiring));
-	}
-
-	private static StateElectrics state(Boat boat, Wiring wiring, Optional<PowerState> state) {
-		PowerCircuit circuit = PowerCircuit.of(boat, wiring, state);
-		Conditions worst = Conditions.lowest(state);
-		PowerFlow lowest = circuit.solve(worst);
-		return new StateElectrics(state, circuit.solve(Conditions.nominal(state)), lowest, circuit.solve(Conditions.highest(state)),
-				circuit.solve(Conditions.starting(state)), circuit.tapPlaces(lowest), ShortCircuits.of(boat, wiring, circuit, worst));
 	}
 }

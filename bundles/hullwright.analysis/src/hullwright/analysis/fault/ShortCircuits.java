@@ -134,10 +134,12 @@ public final class ShortCircuits {
 		double aside = ASIDE * fault.current().orElseThrow().amperes();
 		Optional<Weakest> weakest = Optional.empty();
 		for (int i = 0; i < fault.spanCurrents().length; i++) {
-			Span span = wiring.spans().get(i);
 			double amperes = fault.spanCurrents()[i];
-			if (amperes > aside && span.medium() instanceof Medium.Conductors conductors && conductors.power().isPresent()
-					&& conductors.length().metres() > 0) {
+			if (amperes <= aside) {
+				continue;
+			}
+			Span span = wiring.spans().get(i);
+			if (span.medium() instanceof Medium.Conductors conductors && conductors.power().isPresent() && conductors.length().metres() > 0) {
 				weakest = weaker(weakest, span.element(), ConductorLimit.stands(conductors.power().get().size(), conductors.rated(), new Current(amperes)));
 			}
 		}

@@ -8,10 +8,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 import hullwright.analysis.circuit.Circuit;
 import hullwright.analysis.circuit.Solution;
 import hullwright.analysis.circuit.UnloadedCircuit;
+import hullwright.analysis.wiring.Medium;
 import hullwright.quantity.Current;
 
 /**
@@ -27,6 +29,7 @@ public final class FaultCircuit {
 	private final Set<Integer> opened;
 	private final UnloadedCircuit circuit;
 	private final Solution open;
+	private final int[] conductors;
 
 	FaultCircuit(PowerCircuit power, Conditions conditions, Set<Integer> opened) {
 		this.power = power;
@@ -37,6 +40,8 @@ public final class FaultCircuit {
 		}
 		circuit = valued.unloaded();
 		open = circuit.open();
+		conductors = IntStream.range(0, power.supplyOfSpan.length)
+				.filter(i -> power.wiring.spans().get(i).medium() instanceof Medium.Conductors).toArray();
 	}
 
 	/**
@@ -79,7 +84,7 @@ public final class FaultCircuit {
 			}
 		}
 		double[] spans = new double[power.supplyOfSpan.length];
-		for (int i = 0; i < spans.length; i++) {
+		for (int i : conductors) {
 			spans[i] = Math.max(Math.abs(through(test, current, power.supplyOfSpan[i])), Math.abs(through(test, current, power.returnOfSpan[i])));
 		}
 		List<FaultCurrents.ThroughLead> leads = new ArrayList<>();

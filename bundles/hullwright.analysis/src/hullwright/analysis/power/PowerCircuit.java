@@ -4,14 +4,14 @@
  */
 package hullwright.analysis.power;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 import hullwright.analysis.circuit.Circuit;
-import hullwright.analysis.circuit.LoadLaw;
 import hullwright.analysis.circuit.Solution;
+import hullwright.analysis.conductor.CopperConductor;
 import hullwright.analysis.wiring.Wiring;
 import hullwright.network.Boat;
 import hullwright.network.power.PowerState;
@@ -21,7 +21,7 @@ import hullwright.quantity.Ratio;
 import hullwright.quantity.Voltage;
 
 /**
- * The circuit of a boat in one power state: laid once, then solved for any voltages, loads and temperatures.
+ * The circuit of a boat with certain switches on: laid once, then solved for any voltages, loads and temperatures.
  */
 public final class PowerCircuit {
 
@@ -32,11 +32,11 @@ public final class PowerCircuit {
 
 	final Boat boat;
 	final Wiring wiring;
-	final Optional<PowerState> state;
 	final Circuit circuit;
 	final List<Resistor> resistors;
 	final List<SourceOfPower> sources;
 	final List<Consumer> consumers;
+	private final List<Consumer> onNetworks;
 	final List<FuseInCircuit> fuses;
 	final List<ConverterInCircuit> converters;
 	final List<Entry> entries;
@@ -47,16 +47,16 @@ public final class PowerCircuit {
 	final List<PowerProblem> problems;
 	final List<Assumption> assumptions;
 
-	PowerCircuit(Boat boat, Wiring wiring, Optional<PowerState> state, CircuitAssembly assembly, NetworkCircuit networks,
+	PowerCircuit(Boat boat, Wiring wiring, CircuitAssembly assembly, NetworkCircuit networks,
 			List<ConverterInCircuit> converters) {
 		this.boat = boat;
 		this.wiring = wiring;
-		this.state = state;
 		this.converters = List.copyOf(converters);
 		circuit = assembly.circuit();
 		resistors = List.copyOf(assembly.resistors());
 		sources = List.copyOf(assembly.sources());
 		consumers = List.copyOf(assembly.consumers());
+		onNetworks = consumers.stream().filter(each -> each.attached().isPresent()).toList();
 		fuses = List.copyOf(assembly.fuses());
 		problems = List.copyOf(assembly.problems());
 		assumptions = assembly.assumptions();
@@ -78,7 +78,7 @@ public final class PowerCircuit {
 		plant.layAll();
 		NetworkCircuit networks = new NetworkCircuit(boat, wiring, plant, assembly);
 		networks.lay();
-		return new PowerCircuit(boat, wiring, state, assembly, networks, plant.converters());
+		return new PowerCircuit(boat, wiring, assembly, networks, plant.converters());
 	}
 
 	/**
@@ -102,18 +102,37 @@ public final class PowerCircuit {
 
 	/** The circuit itself with the values that hold under given conditions; converters draw nothing yet. */
 	Circuit valued(Conditions conditions) {
-		double[] ohms = resistors.stream().mapToDouble(each -> each.at(conditions.conductors())).toArray();
-		return circuit.withValues(ohms, volts(conditions), amounts(conditions));
+		return circuit.withValues(ohms(conditions), volts(conditions), amounts(conditions));
 	}
 
-	/** The operating point. */
+	private double[] ohms(Conditions conditions) {
+		double factor = CopperConductor.temperatureFactor(conditions.conductors());
+		double[] ohms = new double[resistors.size()];
+		for (int i = 0; i < ohms.length; i++) {
+			Resistor resistor = resistors.get(i);
+			ohms[i] = resistor.copper() ? resistor.ohms() * factor : resistor.ohms();
+		}
+		return ohms;
+	}
+
+	/** The qualified names of the supplies that are on in a state: circuits differ only by these. */
+	public static Set<String> suppliesOn(Boat boat, Optional<PowerState> state) {
+		PlantCircuit plant = new PlantCircuit(boat.power(), state, new CircuitAssembly());
+		return boat.power().supplies().stream().map(Supply::name).filter(plant::isOn).collect(Collectors.toUnmodifiableSet());
+	}
+
+	/**
+	 * The operating point.
+	 *
+	 * @param conditions of a state in which the same supplies are on as in that of this circuit
+	 */
 	public PowerFlow solve(Conditions conditions) {
-		Circuit valued = valued(conditions);
+		double[] ohms = ohms(conditions);
+		double[] volts = volts(conditions);
+		double[] amounts = amounts(conditions);
+		Circuit valued = circuit.withValues(ohms, volts, amounts);
 		Solution solution = valued.solve();
 		if (converters.stream().anyMatch(each -> each.load() >= 0)) {
-			double[] amounts = amounts(conditions);
-			double[] ohms = resistors.stream().mapToDouble(each -> each.at(conditions.conductors())).toArray();
-			double[] volts = volts(conditions);
 			for (int round = 0; round < MOST_ROUNDS; round++) {
 				double moved = feedConverters(solution, volts, amounts);
 				if (moved <= SETTLED) {
@@ -146,7 +165,7 @@ public final class PowerCircuit {
 
 	/** What a source gives: the voltage that it dips to in this state, else that of the bank level. */
 	private double volts(SourceOfPower source, Conditions conditions) {
-		return state.flatMap(chosen -> Optional.ofNullable(chosen.dips().get(source.name()))).map(PowerState.Dip::to)
+		return conditions.state().flatMap(chosen -> Optional.ofNullable(chosen.dips().get(source.name()))).map(PowerState.Dip::to)
 				.or(() -> conditions.banks().of(source.voltages()))
 				.map(Voltage::volts).orElse(Double.NaN);
 	}
@@ -157,24 +176,8 @@ public final class PowerCircuit {
 				.toArray();
 	}
 
-	/** The numbers of the consumers that are devices on networks. */
+	/** The consumers that are devices on networks. */
 	List<Consumer> onNetworks() {
-		List<Consumer> devices = new ArrayList<>();
-		for (Consumer each : consumers) {
-			if (each.attached().isPresent()) {
-				devices.add(each);
-			}
-		}
-		return devices;
-	}
-
-	/** Whether a converter's input. */
-	static boolean isConverter(Consumer consumer) {
-		return consumer.attached().isEmpty() && consumer.draws() == 0;
-	}
-
-	/** The law of a consumer's load. */
-	static LoadLaw law(Consumer consumer) {
-		return consumer.load().map(load -> LoadDemand.of(load, LoadLevel.NOMINAL).law()).orElse(LoadLaw.CURRENT);
+		return onNetworks;
 	}
 }

@@ -4,9 +4,6 @@
  */
 package hullwright.analysis.power;
 
-import hullwright.analysis.conductor.CopperConductor;
-import hullwright.quantity.Temperature;
-
 /**
  * One resistor of a boat's circuit.
  *
@@ -15,8 +12,4 @@ import hullwright.quantity.Temperature;
  * @param copper whether it follows the temperature of copper
  */
 record Resistor(String name, double ohms, boolean copper) {
-
-	double at(Temperature temperature) {
-		return copper ? ohms * CopperConductor.temperatureFactor(temperature) : ohms;
-	}
 }

@@ -29,6 +29,9 @@ final class TapPlacement {
 	private final PowerCircuit power;
 	private final double[] ohmsOfSpan;
 	private final double[] drawn;
+	private final int[] from;
+	private final int[] to;
+	private final int[] order;
 	private final int[] first;
 	private final int[] next;
 	private final int[] visited;
@@ -44,6 +47,9 @@ final class TapPlacement {
 		first = new int[wiring.points()];
 		Arrays.fill(first, -1);
 		next = new int[ohmsOfSpan.length * 2];
+		from = wiring.spans().stream().mapToInt(Span::from).toArray();
+		to = wiring.spans().stream().mapToInt(Span::to).toArray();
+		order = new int[wiring.points()];
 		for (int i = 0; i < ohmsOfSpan.length; i++) {
 			boolean fuse = wiring.spans().get(i).medium() instanceof Medium.Inside;
 			int supply = power.supplyOfSpan[i];
@@ -95,7 +101,7 @@ final class TapPlacement {
 		for (Backbone backbone : network.backbones()) {
 			for (Element element : backbone.elements()) {
 				if (element instanceof Fitting) {
-					for (int point : new int[] { power.wiring.towardsStart().get(element.name()), power.wiring.towardsEnd().get(element.name()) }) {
+					for (int point : sides(element)) {
 						double there = sections.of(point) == section ? loss(point) : Double.POSITIVE_INFINITY;
 						if (there < least * (1 - 1e-9)) {
 							least = there;
@@ -108,14 +114,19 @@ final class TapPlacement {
 		return Optional.of(new TapPlace(network.name(), entry.place().supply(), entry.place().part(), best, new Voltage(now), new Voltage(least)));
 	}
 
+	private int[] sides(Element element) {
+		int start = power.wiring.towardsStart().get(element.name());
+		int end = power.wiring.towardsEnd().get(element.name());
+		return start == end ? new int[] { start } : new int[] { start, end };
+	}
+
 	/** The largest loss on the way from a point to any device when all currents come from there; NaN in a mesh. */
-	private double loss(int from) {
-		int[] order = new int[visited.length];
+	private double loss(int root) {
 		int filled = 0;
 		Arrays.fill(visited, 0);
-		order[filled++] = from;
-		visited[from] = 1;
-		parentSpan[from] = -1;
+		order[filled++] = root;
+		visited[root] = 1;
+		parentSpan[root] = -1;
 		for (int at = 0; at < filled; at++) {
 			int point = order[at];
 			carried[point] = drawn[point];
@@ -124,7 +135,7 @@ final class TapPlacement {
 				if (span == parentSpan[point]) {
 					continue;
 				}
-				int other = (half & 1) == 0 ? power.wiring.spans().get(span).to() : power.wiring.spans().get(span).from();
+				int other = (half & 1) == 0 ? to[span] : from[span];
 				if (visited[other] != 0) {
 					return Double.NaN;
 				}
@@ -137,7 +148,7 @@ final class TapPlacement {
 			carried[parent(order[at])] += carried[order[at]];
 		}
 		double largest = 0;
-		lost[from] = 0;
+		lost[root] = 0;
 		for (int at = 1; at < filled; at++) {
 			int point = order[at];
 			lost[point] = lost[parent(point)] + carried[point] * ohmsOfSpan[parentSpan[point]];
@@ -149,7 +160,7 @@ final class TapPlacement {
 	}
 
 	private int parent(int point) {
-		Span span = power.wiring.spans().get(parentSpan[point]);
-		return span.from() == point ? span.to() : span.from();
+		int span = parentSpan[point];
+		return from[span] == point ? to[span] : from[span];
 	}
 }

@@ -101,12 +101,13 @@ class ArchitectureTest {
 	}
 
 	/**
-	 * The kernel that solves circuits fills arrays and keeps the order that it found; it is held by one thread. The tables that
-	 * a compiler makes for a switch are no fields of ours.
+	 * What others see does not change. The kernel that solves circuits fills arrays and keeps the order that it found; the tables
+	 * that a compiler makes for a switch are no fields of ours.
 	 */
 	@Test
 	void networkAndResultsAreImmutable() {
 		fields().that().areDeclaredInClassesThat().resideInAnyPackage("hullwright.network..", "hullwright.quantity..", "hullwright.analysis.*..")
+				.and().areDeclaredInClassesThat().arePublic()
 				.and().areDeclaredInClassesThat().resideOutsideOfPackage("hullwright.analysis.circuit")
 				.and().doNotHaveModifier(JavaModifier.SYNTHETIC)
 				.should().beFinal().check(code);
