@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 
 import hullwright.network.part.Connector;
+import hullwright.network.part.Cord;
 import hullwright.network.part.Part;
 
 /**
@@ -51,12 +52,17 @@ public record Fitting(String name, Part part, boolean turned, Details details, O
 
 	@Override
 	public Optional<Connector> towardsStart() {
-		return part.ends().towardsStart(turned);
+		return isBareAt(turned) ? Optional.empty() : part.ends().towardsStart(turned);
 	}
 
 	@Override
 	public Optional<Connector> towardsEnd() {
-		return part.ends().towardsEnd(turned);
+		return isBareAt(!turned) ? Optional.empty() : part.ends().towardsEnd(turned);
+	}
+
+	/** A cord has its plug at one end only; what else has one connector shows it to both sides. */
+	private boolean isBareAt(boolean secondEnd) {
+		return secondEnd && part instanceof Cord;
 	}
 
 	@Override

@@ -41,9 +41,6 @@ final class NetworkCircuit {
 	/** A power conductor of which no catalog says anything: that of the light cable (NMEA installer slides: 22 AWG). */
 	private static final Cable.Conductor LIGHT = new Cable.Conductor(new AmericanWireGauge(22), Optional.empty());
 
-	/** A contact of which no catalog says anything (DeviceNet media handbook DNET-UM072C-EN-P, p. 4-21). In ohm. */
-	private static final double CONTACT = 0.005;
-
 	private final Boat boat;
 	private final Wiring wiring;
 	private final PlantCircuit plant;
@@ -102,7 +99,7 @@ final class NetworkCircuit {
 				if (family.contact().isEmpty()) {
 					assembly.assume(Assumption.Kind.CONTACT_RESISTANCE, family.name());
 				}
-				return family.contact().map(resistance -> resistance.ohms()).orElse(CONTACT);
+				return family.contact().orElse(Medium.Contact.USUAL).ohms();
 			}).orElse(0.0);
 			return new Resistor(span.element(), ohms, false);
 		} else if (span.medium() instanceof Medium.Conductors conductors) {

@@ -12,6 +12,7 @@ import hullwright.network.part.Fuse;
 import hullwright.quantity.Current;
 import hullwright.quantity.DelayPerLength;
 import hullwright.quantity.Length;
+import hullwright.quantity.Resistance;
 
 /**
  * What lies between two points.
@@ -24,6 +25,9 @@ public sealed interface Medium {
 	 * @param family the connector family whose contacts resist more; none where wires are joined without connectors
 	 */
 	record Contact(Optional<ConnectorFamily> family) implements Medium {
+
+		/** A contact of which no catalog says anything (DeviceNet media handbook DNET-UM072C-EN-P, p. 4-21). */
+		public static final Resistance USUAL = new Resistance(0.005);
 	}
 
 	/**

@@ -38,8 +38,6 @@ import hullwright.quantity.Resistance;
  */
 final class WiringWalk {
 
-	private static final Resistance NOTHING = new Resistance(0);
-
 	private final List<Span> spans = new ArrayList<>();
 	private final List<AttachedDevice> devices = new ArrayList<>();
 	private final List<SupplyEntry> entries = new ArrayList<>();
@@ -250,7 +248,7 @@ final class WiringWalk {
 	}
 
 	private static Resistance resistance(ConnectorFamily family) {
-		return family.contact().orElse(NOTHING);
+		return family.contact().orElse(Medium.Contact.USUAL);
 	}
 
 	private void add(int from, int to, Medium medium, Span.Passes passes, Element element) {
