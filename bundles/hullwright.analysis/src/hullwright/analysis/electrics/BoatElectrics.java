@@ -7,9 +7,11 @@ package hullwright.analysis.electrics;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 import hullwright.analysis.fault.Loss;
 import hullwright.analysis.fault.Losses;
+import hullwright.analysis.power.LeadSizing;
 import hullwright.analysis.power.SimpleDrop;
 import hullwright.analysis.wiring.Wiring;
 import hullwright.network.Boat;
@@ -22,13 +24,16 @@ import hullwright.network.power.PowerState;
  * @param wiring how its networks are joined
  * @param states by power state, in the order of the text; one without a name if none is declared
  * @param simpleDrops the voltage drops by the simple formula of the trade, for comparison
+ * @param leadSizings the leads beside what the feed-wire formula of the trade asks for them
  * @param losses what is lost when one thing fails
  */
-public record BoatElectrics(Boat boat, Wiring wiring, List<StateElectrics> states, List<SimpleDrop> simpleDrops, List<Loss> losses) {
+public record BoatElectrics(Boat boat, Wiring wiring, List<StateElectrics> states, List<SimpleDrop> simpleDrops,
+		List<LeadSizing> leadSizings, List<Loss> losses) {
 
 	public BoatElectrics {
 		states = List.copyOf(states);
 		simpleDrops = List.copyOf(simpleDrops);
+		leadSizings = List.copyOf(leadSizings);
 		losses = List.copyOf(losses);
 	}
 
@@ -44,6 +49,7 @@ public record BoatElectrics(Boat boat, Wiring wiring, List<StateElectrics> state
 			states.add(computation.of(Optional.of(each)));
 		}
 		List<SimpleDrop> drops = boat.networks().stream().flatMap(network -> SimpleDrop.of(network).stream()).toList();
-		return new BoatElectrics(boat, wiring, states, drops, Losses.of(boat, wiring));
+		List<LeadSizing> sizings = LeadSizing.of(boat, wiring, states.stream().flatMap(each -> Stream.of(each.lowest(), each.starting())).toList());
+		return new BoatElectrics(boat, wiring, states, drops, sizings, Losses.of(boat, wiring));
 	}
 }

@@ -21,7 +21,7 @@ final class TestParts {
 				tee tee1 { backbone plain male, plain female; port 1 : plain female }
 				tee tee4 { backbone plain male, plain female; ports 1..4 : plain female }
 				tee roughTee { backbone rough male, rough female; port 1 : plain female }
-				tap both { backbone plain male, plain female; feeds both sides }
+				tap inlet { backbone plain male, plain female; feeds both sides }
 				tap split { backbone plain male, plain female; feeds both sides; breaks supply }
 				tap fused { backbone plain male, plain female; feeds both sides; fuse each side 3 A of glass }
 				isolator gap { backbone plain male, plain female; breaks supply, joins return }
