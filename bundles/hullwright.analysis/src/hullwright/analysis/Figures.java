@@ -4,6 +4,7 @@
  */
 package hullwright.analysis;
 
+import hullwright.analysis.electrics.BoatElectrics;
 import hullwright.analysis.line.BackboneLength;
 import hullwright.analysis.line.DropLength;
 import hullwright.analysis.line.Termination;
@@ -24,6 +25,7 @@ public final class Figures {
 	private final Map<Drop, DropLength> drops = new IdentityHashMap<>();
 	private final Map<Backbone, BackboneLength> backbones = new IdentityHashMap<>();
 	private final Map<Backbone, Termination> terminations = new IdentityHashMap<>();
+	private BoatElectrics electrics;
 
 	/** The figures of a boat; nothing is computed yet. */
 	public Figures(Boat boat) {
@@ -48,5 +50,13 @@ public final class Figures {
 	/** How the ends of a backbone of this network are terminated. */
 	public Termination terminationOf(Network network, Backbone backbone) {
 		return terminations.computeIfAbsent(backbone, each -> Termination.of(each, network.drops(), network.feeds()));
+	}
+
+	/** Voltages, currents, faults and losses. */
+	public BoatElectrics electrics() {
+		if (electrics == null) {
+			electrics = BoatElectrics.of(boat);
+		}
+		return electrics;
 	}
 }

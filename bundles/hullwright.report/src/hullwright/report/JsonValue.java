@@ -7,17 +7,9 @@ package hullwright.report;
 import com.google.gson.JsonObject;
 import hullwright.quantity.AmericanWireGauge;
 import hullwright.quantity.CrossSection;
-import hullwright.quantity.Current;
-import hullwright.quantity.DelayPerLength;
-import hullwright.quantity.Length;
-import hullwright.quantity.Quantity;
-import hullwright.quantity.Resistance;
-import hullwright.quantity.ResistancePerLength;
 import hullwright.quantity.ScalarQuantity;
-import hullwright.quantity.Voltage;
 import java.math.BigDecimal;
 import java.math.MathContext;
-import java.util.Map;
 
 /**
  * Writes a value of a finding: a quantity under its name and unit, anything else under its name.
@@ -27,21 +19,13 @@ final class JsonValue {
 	/** Digits beyond these are noise of binary fractions: 6.8 m is written as 6.8. */
 	private static final MathContext DIGITS = new MathContext(12);
 
-	private static final Map<Class<? extends Quantity>, String> UNITS = Map.of(
-			Length.class, "m",
-			Voltage.class, "V",
-			Current.class, "A",
-			Resistance.class, "ohm",
-			ResistancePerLength.class, "ohm_per_m",
-			DelayPerLength.class, "s_per_m");
-
 	private JsonValue() {
 	}
 
 	static void add(JsonObject json, String name, Object value) {
 		if (value instanceof ScalarQuantity<?> quantity) {
 			BigDecimal rounded = new BigDecimal(quantity.si()).round(DIGITS).stripTrailingZeros();
-			json.addProperty(name + "_" + UNITS.get(quantity.getClass()), rounded.scale() < 0 ? rounded.setScale(0) : rounded);
+			json.addProperty(name + "_" + unit(quantity), rounded.scale() < 0 ? rounded.setScale(0) : rounded);
 		} else if (value instanceof AmericanWireGauge gauge) {
 			json.addProperty(name + "_awg", gauge.number());
 		} else if (value instanceof CrossSection area) {
@@ -51,5 +35,22 @@ final class JsonValue {
 		} else {
 			json.addProperty(name, value.toString());
 		}
+	}
+
+	/** The SI unit of a quantity as keys write it. */
+	private static String unit(ScalarQuantity<?> quantity) {
+		return switch (quantity.dimension()) {
+		case LENGTH -> "m";
+		case VOLTAGE -> "V";
+		case CURRENT -> "A";
+		case POWER -> "W";
+		case RESISTANCE -> "ohm";
+		case RESISTANCE_PER_LENGTH -> "ohm_per_m";
+		case DELAY_PER_LENGTH -> "s_per_m";
+		case DURATION -> "s";
+		case BIT_RATE -> "bit_per_s";
+		case RATIO -> "share";
+		case CONDUCTOR_SIZE -> throw new IllegalArgumentException("a size is no quantity of one unit: " + quantity);
+		};
 	}
 }
