@@ -35,6 +35,7 @@ final class TestParts {
 				device idle "Draws nothing" { port bus : plain male; load 0 A constant current }
 				device thruster { port bus : plain male; load 0 A constant current; own supply, not isolated, draws 300 A }
 				device apartThruster { port bus : plain male; load 0 A constant current; own supply, isolated, draws 300 A }
+				device openLink "Bridge whose ports share their return" { port a : plain male; port b : plain male }
 				device link "Bridge" { port a : plain male; port b : plain male; isolated a from b }
 			}
 			""";
