@@ -1,0 +1,65 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.tests.electrics;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import hullwright.analysis.fault.FuseCurve;
+import hullwright.network.part.Fuse;
+import hullwright.quantity.Current;
+import hullwright.testkit.BoatText;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * The curve of a fuse between the points that its catalog gives: straight on logarithmic axes, as data sheets print them.
+ */
+class FuseCurveTest {
+
+	private static Fuse fuse(String kind) {
+		return BoatText.boat("""
+				catalog Fuses "Invented" {
+					fuse stated {
+						rated 10 A
+						opens at 1.35 times rated within 10 min
+						opens at 2 times rated within 10 s
+						opens at 8 times rated within 100 ms
+						interrupts 1000 A
+					}
+					fuse silent { rated 10 A }
+				}
+				series trial { supply house { 12 V; fuse 10 A of %s } }
+				""".formatted(kind)).power().supplies().get(0).fuse().orElseThrow();
+	}
+
+	/** Half way between 2 and 8 times rated on a logarithmic axis lies 4 times, and half way between 10 s and 100 ms lies 1 s. */
+	@ParameterizedTest
+	@CsvSource({ "13.5, 600", "20, 10", "40, 1", "80, 0.1", "28.284271247, 3.16227766", "500, 0.1" })
+	void atAndBetweenItsPoints(double amperes, double seconds) {
+		assertEquals(seconds, FuseCurve.opensWithin(fuse("stated"), new Current(amperes)).orElseThrow().seconds(), seconds * 1e-6);
+	}
+
+	@ParameterizedTest
+	@CsvSource({ "0", "10", "13.4" })
+	void belowItsFirstPointNothingIsPromised(double amperes) {
+		assertEquals(Optional.empty(), FuseCurve.opensWithin(fuse("stated"), new Current(amperes)));
+	}
+
+	@Test
+	void withoutACurveNothingIsPromised() {
+		assertEquals(Optional.empty(), FuseCurve.opensWithin(fuse("silent"), new Current(1000)));
+	}
+
+	@Test
+	void whatItCanBreak() {
+		assertTrue(FuseCurve.canInterrupt(fuse("stated"), new Current(1000)));
+		assertFalse(FuseCurve.canInterrupt(fuse("stated"), new Current(1001)));
+		assertTrue(FuseCurve.canInterrupt(fuse("silent"), new Current(1001)), "its catalog does not say");
+	}
+}
