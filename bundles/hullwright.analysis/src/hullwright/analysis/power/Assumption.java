@@ -24,7 +24,7 @@ public record Assumption(Kind kind, List<String> subjects) {
 		FUSE_RESISTANCE,
 		/** A bank has no internal resistance. */
 		BANK_RESISTANCE,
-		/** A supply enters without any length of wire. */
+		/** A supply enters, or feeds a device that is not isolated, without any length of wire. */
 		LEAD,
 		/** A converter loses nothing. */
 		EFFICIENCY,

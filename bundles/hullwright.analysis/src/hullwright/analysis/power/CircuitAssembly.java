@@ -5,8 +5,10 @@
 package hullwright.analysis.power;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 import hullwright.analysis.circuit.Circuit;
 import hullwright.analysis.circuit.LoadLaw;
@@ -25,6 +27,7 @@ final class CircuitAssembly {
 	private final List<SourceOfPower> sources = new ArrayList<>();
 	private final List<Consumer> consumers = new ArrayList<>();
 	private final List<FuseInCircuit> fuses = new ArrayList<>();
+	private final Set<Integer> returnsOfLeads = new HashSet<>();
 	private final List<PowerProblem> problems = new ArrayList<>();
 	private final Assumptions assumptions = new Assumptions();
 
@@ -35,6 +38,13 @@ final class CircuitAssembly {
 	int resistor(int from, int to, Resistor resistor) {
 		resistors.add(resistor);
 		return circuit.resistor(from, to, resistor.ohms());
+	}
+
+	/** The return wire of a lead. */
+	int returnOfLead(int from, int to, Resistor wire) {
+		int number = resistor(from, to, wire);
+		returnsOfLeads.add(number);
+		return number;
 	}
 
 	/** The node behind a new resistor. */
@@ -109,6 +119,10 @@ final class CircuitAssembly {
 
 	List<FuseInCircuit> fuses() {
 		return fuses;
+	}
+
+	Set<Integer> returnsOfLeads() {
+		return returnsOfLeads;
 	}
 
 	List<PowerProblem> problems() {

@@ -124,7 +124,7 @@ final class NetworkCircuit {
 		}
 		Resistor wire = wire(place.supply(), lead);
 		int supplyWire = terminals.plus().map(plus -> assembly.resistor(plus, supplyNode[place.point()], wire)).orElse(-1);
-		int returnWire = assembly.resistor(terminals.minus(), returnNode[place.point()], wire);
+		int returnWire = assembly.returnOfLead(terminals.minus(), returnNode[place.point()], wire);
 		entries.add(new Entry(place, supplyWire >= 0, supplyWire, returnWire));
 	}
 
@@ -179,9 +179,12 @@ final class NetworkCircuit {
 		Map<String, Resistor> wires = new HashMap<>();
 		for (OwnFeed feed : device.settings().feeds()) {
 			PlantCircuit.Terminals terminals = plant.terminals(feed.supply());
-			Resistor wire = wires.computeIfAbsent(feed.supply(), name -> wire(device.name(),
-					feed.lead().or(() -> plant.supply(name).flatMap(Supply::lead))));
-			assembly.resistor(terminals.minus(), minus, wire);
+			Optional<SupplyLead> lead = feed.lead().or(() -> plant.supply(feed.supply()).flatMap(Supply::lead));
+			if (lead.isEmpty() && !isolated) {
+				assembly.assume(Assumption.Kind.LEAD, device.name());
+			}
+			Resistor wire = wires.computeIfAbsent(feed.supply(), name -> wire(device.name(), lead));
+			assembly.returnOfLead(terminals.minus(), minus, wire);
 			if (plus.isEmpty()) {
 				plus = terminals.plus().map(node -> assembly.beyond(node, wire));
 			}

@@ -44,6 +44,7 @@ public final class PowerCircuit {
 	final int[] returnNode;
 	final int[] supplyOfSpan;
 	final int[] returnOfSpan;
+	final Set<Integer> returnsOfLeads;
 	final List<PowerProblem> problems;
 	final List<Assumption> assumptions;
 
@@ -58,6 +59,7 @@ public final class PowerCircuit {
 		consumers = List.copyOf(assembly.consumers());
 		onNetworks = consumers.stream().filter(each -> each.attached().isPresent()).toList();
 		fuses = List.copyOf(assembly.fuses());
+		returnsOfLeads = Set.copyOf(assembly.returnsOfLeads());
 		problems = List.copyOf(assembly.problems());
 		assumptions = assembly.assumptions();
 		entries = List.copyOf(networks.entries());

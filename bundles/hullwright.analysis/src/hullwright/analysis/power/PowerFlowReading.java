@@ -183,12 +183,20 @@ final class PowerFlowReading {
 				Consumer consumer = power.consumers.get(load.load());
 				consumer.attached().filter(place -> !isSwitchedOff(place)).ifPresent(place -> unfed
 						.computeIfAbsent(sections.of(place.point()), none -> new ArrayList<>()).add(consumer.name()));
-			} else {
+			} else if (!isSecondReturn(each)) {
 				told.add(told(each));
 			}
 		}
 		unfed.forEach((section, devices) -> told.add(new PowerProblem.Unfed(networkName(sections.network(section)), devices)));
 		return told;
+	}
+
+	/**
+	 * Whether a loop without resistance is nothing but two leads of no stated length side by side. Only how they share the return
+	 * current is open then, and that their lengths are not stated is told as an assumption.
+	 */
+	private boolean isSecondReturn(CircuitProblem problem) {
+		return problem instanceof CircuitProblem.ZeroResistanceLoop loop && power.returnsOfLeads.contains(loop.resistor());
 	}
 
 	/** Whether a device is without voltage just because the switches of its supplies are off. */

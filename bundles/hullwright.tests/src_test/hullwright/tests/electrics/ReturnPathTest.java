@@ -10,10 +10,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hullwright.analysis.conductor.CopperConductor;
+import hullwright.analysis.power.Assumption;
 import hullwright.analysis.power.EntryReading;
 import hullwright.analysis.power.GroundShift;
 import hullwright.analysis.power.PowerFlow;
 import hullwright.quantity.CrossSection;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -137,6 +139,15 @@ class ReturnPathTest {
 
 		assertEquals(stray * (0.4 + HOUSE_WIRE) - relieved * (0.4 + HOUSE_WIRE), volts(idle, "net.far") - volts(running, "net.far"), EXACT,
 				"a part of the 1 A comes back through the thruster's minus, which helps a little");
+	}
+
+	/** Without a length of its negative the shift cannot be told; that none is taken must be said. */
+	@Test
+	void aSecondNegativeOfUnknownLengthIsAnAssumption() {
+		PowerFlow flow = ComputedBoat.with(THRUSTER.formatted("thruster", "idle").replace("lead 6 m each way of 70 mm2", "")).nominal();
+
+		assertEquals(0, shift(flow, "net.bow"), EXACT);
+		assertTrue(flow.assumptions().contains(new Assumption(Assumption.Kind.LEAD, List.of("trial.net.bow"))), flow.assumptions() + "");
 	}
 
 	@Test
