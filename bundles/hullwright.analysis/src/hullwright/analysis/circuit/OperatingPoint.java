@@ -5,7 +5,6 @@
 package hullwright.analysis.circuit;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -20,8 +19,11 @@ final class OperatingPoint {
 
 	private static final int MOST_ITERATIONS = 100;
 
-	/** An iteration that moves no potential by more than this fraction of the largest voltage is the last. */
-	private static final double SETTLED = 1e-13;
+	/**
+	 * An iteration that moves no potential by more than this fraction of the largest voltage is the last: the error left goes
+	 * with the square of the step.
+	 */
+	private static final double SETTLED = 1e-9;
 
 	/** How finely the share of the loads that can be fed is found: one part in 2 to this power. */
 	private static final int BISECTIONS = 30;
@@ -34,6 +36,8 @@ final class OperatingPoint {
 	private final double[] conductance;
 	private final double[] injected;
 	private final double[] potential;
+	private final double[] ofResistors;
+	private final double[] drivenByResistors;
 	private double feedable = 1;
 
 	OperatingPoint(Circuit circuit, CircuitPlan plan, List<CircuitProblem> absurdities) {
@@ -45,6 +49,9 @@ final class OperatingPoint {
 		conductance = plan.elimination.conductances();
 		injected = plan.elimination.perUnknown();
 		potential = plan.elimination.perUnknown();
+		prepare();
+		ofResistors = conductance.clone();
+		drivenByResistors = injected.clone();
 	}
 
 	Solution solve() {
@@ -65,8 +72,7 @@ final class OperatingPoint {
 	/** The circuit without its loads, ready for currents drawn anywhere. */
 	UnloadedCircuit unloaded() {
 		tellRejected();
-		prepare();
-		return new UnloadedCircuit(circuit, plan, offset, injected.clone(), plan.elimination.factor(conductance.clone()).orElseThrow(), problems);
+		return new UnloadedCircuit(circuit, plan, offset, drivenByResistors, plan.elimination.factor(ofResistors).orElseThrow(), problems);
 	}
 
 	private void tellRejected() {
@@ -118,7 +124,8 @@ final class OperatingPoint {
 
 	/** Solves with the loads of constant power replaced by their tangents at the given potentials; without those if null. */
 	private boolean linear(double share, boolean[] drawing, double[] at) {
-		prepare();
+		System.arraycopy(ofResistors, 0, conductance, 0, conductance.length);
+		System.arraycopy(drivenByResistors, 0, injected, 0, injected.length);
 		for (int load = 0; load < drawing.length; load++) {
 			double amount = circuit.amounts[load];
 			if (!drawing[load] || share == 0 || !draws(load)) {
@@ -143,8 +150,6 @@ final class OperatingPoint {
 
 	/** The conductances of the resistors, and the currents that the fixed differences within groups drive through them. */
 	private void prepare() {
-		Arrays.fill(conductance, 0);
-		Arrays.fill(injected, 0);
 		for (int reference : plan.references) {
 			potential[group[reference]] = -offset[reference];
 		}

@@ -36,6 +36,7 @@ public final class Losses {
 	private final Boat boat;
 	private final Wiring wiring;
 	private final int[] from;
+	private final List<AttachedDevice> drawing;
 	private final int[] entryPoints;
 	private final Cuts supply;
 	private final Cuts back;
@@ -45,6 +46,7 @@ public final class Losses {
 		this.boat = boat;
 		this.wiring = wiring;
 		from = wiring.spans().stream().mapToInt(Span::from).toArray();
+		drawing = wiring.devices().stream().filter(each -> each.device().model().power().load().isPresent()).toList();
 		entryPoints = wiring.entries().stream().mapToInt(SupplyEntry::point).distinct().toArray();
 		supply = Cuts.of(wiring.points(), from, ends(each -> each.passes().supply()), entryPoints);
 		back = Cuts.of(wiring.points(), from, ends(each -> each.passes().back()), entryPoints);
@@ -85,7 +87,8 @@ public final class Losses {
 	}
 
 	private Loss cut(int edge, Span span) {
-		List<String> unpowered = unpowered(point -> supply.parts(edge, point) || back.parts(edge, point));
+		List<String> unpowered = supply.parts(edge) || back.parts(edge)
+				? unpowered(point -> supply.parts(edge, point) || back.parts(edge, point)) : List.of();
 		List<String> beyond = new ArrayList<>();
 		List<String> before = new ArrayList<>();
 		int resistorsBeyond = 0;
@@ -110,8 +113,8 @@ public final class Losses {
 
 	private List<String> unpowered(IntPredicate parted) {
 		Set<String> names = new LinkedHashSet<>();
-		for (AttachedDevice each : wiring.devices()) {
-			if (each.device().model().power().load().isPresent() && parted.test(each.point())) {
+		for (AttachedDevice each : drawing) {
+			if (parted.test(each.point())) {
 				names.add(each.device().name());
 			}
 		}

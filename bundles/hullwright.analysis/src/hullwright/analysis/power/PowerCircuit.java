@@ -4,7 +4,9 @@
  */
 package hullwright.analysis.power;
 
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -12,11 +14,15 @@ import java.util.stream.Collectors;
 import hullwright.analysis.circuit.Circuit;
 import hullwright.analysis.circuit.Solution;
 import hullwright.analysis.conductor.CopperConductor;
+import hullwright.analysis.wiring.Medium;
+import hullwright.analysis.wiring.Span;
 import hullwright.analysis.wiring.Wiring;
 import hullwright.network.Boat;
+import hullwright.network.part.ConnectorFamily;
 import hullwright.network.power.PowerState;
 import hullwright.network.power.Supply;
 import hullwright.network.power.SupplyLead;
+import hullwright.quantity.Current;
 import hullwright.quantity.Ratio;
 import hullwright.quantity.Voltage;
 
@@ -28,7 +34,8 @@ public final class PowerCircuit {
 	/** Converters feed converters at most this deep before their inputs have settled. */
 	private static final int MOST_ROUNDS = 60;
 
-	private static final double SETTLED = 1e-12;
+	/** A converter whose input changes by no more than this is settled, in W. */
+	private static final double SETTLED = 1e-9;
 
 	final Boat boat;
 	final Wiring wiring;
@@ -47,6 +54,9 @@ public final class PowerCircuit {
 	final Set<Integer> returnsOfLeads;
 	final List<PowerProblem> problems;
 	final List<Assumption> assumptions;
+	final Sections sections;
+	final List<Optional<Current>> ratedOfSpan;
+	private final Map<LoadLevel, double[]> amounts = new EnumMap<>(LoadLevel.class);
 
 	PowerCircuit(Boat boat, Wiring wiring, CircuitAssembly assembly, NetworkCircuit networks,
 			List<ConverterInCircuit> converters) {
@@ -67,6 +77,19 @@ public final class PowerCircuit {
 		returnNode = networks.returnNode();
 		supplyOfSpan = networks.supplyOfSpan();
 		returnOfSpan = networks.returnOfSpan();
+		sections = Sections.of(wiring, supplyOfSpan);
+		ratedOfSpan = wiring.spans().stream().map(PowerCircuit::rated).toList();
+		for (LoadLevel level : LoadLevel.values()) {
+			amounts.put(level, consumers.stream()
+					.mapToDouble(each -> each.load().map(load -> LoadDemand.of(load, level).amount()).orElse(each.draws())).toArray());
+		}
+	}
+
+	private static Optional<Current> rated(Span span) {
+		if (span.medium() instanceof Medium.Contact contact) {
+			return contact.family().flatMap(ConnectorFamily::rated);
+		}
+		return span.medium() instanceof Medium.Conductors conductors ? conductors.rated() : Optional.empty();
 	}
 
 	/**
@@ -173,9 +196,7 @@ public final class PowerCircuit {
 	}
 
 	private double[] amounts(Conditions conditions) {
-		return consumers.stream()
-				.mapToDouble(each -> each.load().map(load -> LoadDemand.of(load, conditions.loads()).amount()).orElse(each.draws()))
-				.toArray();
+		return amounts.get(conditions.loads()).clone();
 	}
 
 	/** The consumers that are devices on networks. */

@@ -17,7 +17,6 @@ import hullwright.analysis.circuit.Circuit;
 import hullwright.analysis.circuit.CircuitProblem;
 import hullwright.analysis.circuit.Solution;
 import hullwright.analysis.wiring.AttachedDevice;
-import hullwright.analysis.wiring.Medium;
 import hullwright.analysis.wiring.Span;
 import hullwright.analysis.wiring.Wiring;
 import hullwright.network.part.DevicePower;
@@ -43,7 +42,7 @@ final class PowerFlowReading {
 		this.circuit = circuit;
 		this.solution = solution;
 		wiring = power.wiring;
-		sections = Sections.of(wiring, power.supplyOfSpan);
+		sections = power.sections;
 	}
 
 	PowerFlow read() {
@@ -122,19 +121,12 @@ final class PowerFlowReading {
 	}
 
 	private List<SpanReading> spans() {
-		List<SpanReading> readings = new ArrayList<>();
+		List<SpanReading> readings = new ArrayList<>(wiring.spans().size());
 		for (int i = 0; i < wiring.spans().size(); i++) {
 			Span span = wiring.spans().get(i);
-			readings.add(new SpanReading(span, new Current(through(power.supplyOfSpan[i])), new Current(through(power.returnOfSpan[i])), rated(span)));
+			readings.add(new SpanReading(span, new Current(through(power.supplyOfSpan[i])), new Current(through(power.returnOfSpan[i])), power.ratedOfSpan.get(i)));
 		}
 		return readings;
-	}
-
-	private static Optional<Current> rated(Span span) {
-		if (span.medium() instanceof Medium.Contact contact) {
-			return contact.family().flatMap(family -> family.rated());
-		}
-		return span.medium() instanceof Medium.Conductors conductors ? conductors.rated() : Optional.empty();
 	}
 
 	private List<FuseReading> fuses() {
@@ -161,16 +153,27 @@ final class PowerFlowReading {
 	private List<GroundShift> shifts() {
 		List<GroundShift> shifts = new ArrayList<>();
 		for (int network = 0; network < power.boat.networks().size(); network++) {
-			Map<Integer, Map<String, Voltage>> islands = new LinkedHashMap<>();
+			List<AttachedDevice> left = new ArrayList<>();
 			for (AttachedDevice each : wiring.devices()) {
 				if (each.network() == network) {
-					int node = power.returnNode[each.point()];
-					int home = islands.keySet().stream().filter(other -> solution.joined(other, node)).findFirst().orElse(node);
-					islands.computeIfAbsent(home, none -> new LinkedHashMap<>()).put(each.device().name(), new Voltage(solution.voltage(node)));
+					left.add(each);
 				}
 			}
-			String name = networkName(network);
-			islands.values().forEach(potentials -> shifts.add(new GroundShift(name, potentials)));
+			while (!left.isEmpty()) {
+				int home = power.returnNode[left.get(0).point()];
+				Map<String, Voltage> potentials = new LinkedHashMap<>();
+				List<AttachedDevice> elsewhere = new ArrayList<>();
+				for (AttachedDevice each : left) {
+					int node = power.returnNode[each.point()];
+					if (solution.joined(home, node)) {
+						potentials.put(each.device().name(), new Voltage(solution.voltage(node)));
+					} else {
+						elsewhere.add(each);
+					}
+				}
+				shifts.add(new GroundShift(networkName(network), potentials));
+				left = elsewhere;
+			}
 		}
 		return shifts;
 	}

@@ -78,7 +78,7 @@ final class TapPlacement {
 
 	static List<TapPlace> of(PowerCircuit power, Conditions conditions, PowerFlow flow) {
 		TapPlacement placement = new TapPlacement(power, conditions, flow);
-		Sections sections = Sections.of(power.wiring, power.supplyOfSpan);
+		Sections sections = power.sections;
 		List<TapPlace> places = new ArrayList<>();
 		for (Entry entry : power.entries) {
 			int section = sections.of(entry.place().point());
