@@ -229,16 +229,17 @@ final class BoatNetlist {
 
 	/** What a device draws from its own supply, and the path that a supply opens which is not isolated. */
 	private void ownPart(Device device) {
-		if (device.ownFeed().isEmpty()) {
+		if (device.ownFeeds().isEmpty()) {
 			return;
 		}
 		PartKind.DeviceKind.OwnSupply own = device.kind().own().orElseThrow();
 		Conductors end = new Conductors(device.name() + "_own_s", device.name() + "_own_c");
-		power.lead(device.ownFeed().get().supply(), device.ownFeed().get().lead(), end, device.name());
+		Optional<DescribedBoat.OwnFeed> from = device.ownFeeds().stream().filter(feed -> power.isOn(feed.supply())).findFirst();
+		device.ownFeeds().forEach(feed -> power.lead(feed.supply(), feed.lead(), end, device.name(), from.equals(Optional.of(feed))));
 		if (!own.isolated()) {
 			netlist.join(commonOfDevice.get(device.name()), end.common());
 		}
-		if (power.isOn(device.ownFeed().get().supply())) {
+		if (from.isPresent()) {
 			netlist.add(Netlist.Kind.LOAD_CURRENT, device.name() + "_own", end.supply(), end.common(), own.draws());
 		}
 	}

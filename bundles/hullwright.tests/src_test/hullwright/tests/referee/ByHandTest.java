@@ -92,7 +92,7 @@ class ByHandTest {
 		LoadData load = new LoadData(new LoadData.Amount(amperes, LoadData.Unit.AMPERE), LoadData.Behaviour.CONSTANT_CURRENT, true, Optional.empty(), Optional.empty(),
 				Optional.empty());
 		return new Device(name, new PartKind.DeviceKind(name + "Kind", Optional.empty(), Optional.empty(), List.of(new PartKind.DeviceKind.Port("bus", family)), false,
-				Optional.empty(), Optional.of(load)), Optional.empty());
+				Optional.empty(), Optional.of(load)), List.of());
 	}
 
 	/** A boat with one bank of 24 V, one supply without resistance, and this network. */

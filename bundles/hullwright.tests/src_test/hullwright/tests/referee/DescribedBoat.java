@@ -85,8 +85,8 @@ record DescribedBoat(long seed, Shape shape, LoadData.Behaviour behaviour, List<
 	record State(String name, Set<String> on, Optional<String> dippingBank, double dipsTo) {
 	}
 
-	/** A device with what feeds it apart from the network. */
-	record Device(String name, PartKind.DeviceKind kind, Optional<OwnFeed> ownFeed) {
+	/** A device with what feeds it apart from the network; it draws from the first that is on. */
+	record Device(String name, PartKind.DeviceKind kind, List<OwnFeed> ownFeeds) {
 	}
 
 	record OwnFeed(String supply, Optional<Lead> lead) {

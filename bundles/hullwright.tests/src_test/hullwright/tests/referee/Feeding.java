@@ -37,7 +37,7 @@ final class Feeding {
 
 	/** How many devices on networks have a supply of their own whose negative is not isolated. */
 	static long secondNegatives(DescribedBoat boat) {
-		return boat.devices().stream().filter(device -> device.ownFeed().isPresent() && device.kind().own().filter(own -> !own.isolated()).isPresent()).count();
+		return boat.devices().stream().filter(device -> !device.ownFeeds().isEmpty() && device.kind().own().filter(own -> !own.isolated()).isPresent()).count();
 	}
 
 	/** How many devices join the returns of two networks. */

@@ -7,7 +7,6 @@ package hullwright.tests.referee;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
@@ -193,7 +192,8 @@ final class HullText {
 	}
 
 	private static String device(DescribedBoat.Device device) {
-		Optional<String> from = device.ownFeed().map(feed -> " { from " + feed.supply() + feed.lead().map(lead -> " lead " + lead(lead)).orElse("") + " }");
-		return device.name() + " : " + device.kind().name() + from.orElse("");
+		String from = device.ownFeeds().stream().map(feed -> "from " + feed.supply() + feed.lead().map(lead -> " lead " + lead(lead)).orElse(""))
+				.collect(Collectors.joining("; "));
+		return device.name() + " : " + device.kind().name() + (from.isEmpty() ? "" : " { " + from + " }");
 	}
 }

@@ -14,6 +14,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.concurrent.TimeUnit;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -26,6 +27,8 @@ final class Ngspice {
 	static final String INSTALL = "these tests need ngspice; on Debian and Ubuntu: sudo apt-get install -y ngspice";
 
 	private static final int AT_ONCE = 2;
+
+	private static final int MOST_MINUTES = 10;
 
 	private Ngspice() {
 	}
@@ -67,7 +70,10 @@ final class Ngspice {
 		}
 		for (Process process : running) {
 			try {
-				process.waitFor();
+				if (!process.waitFor(MOST_MINUTES, TimeUnit.MINUTES)) {
+					running.forEach(Process::destroy);
+					throw new IllegalStateException("ngspice has not come to an end in " + MOST_MINUTES + " minutes");
+				}
 			} catch (InterruptedException e) {
 				running.forEach(Process::destroy);
 				Thread.currentThread().interrupt();

@@ -106,17 +106,18 @@ final class PowerNetlist {
 	}
 
 	/**
-	 * The two wires from a supply to where they end; the plus wire only if the supply is on.
+	 * The two wires from a supply to where they end.
 	 *
 	 * @param instead the wires, if they are others than those of the supply
 	 * @param label what the place is called
+	 * @param plus whether the plus wire is joined to what is there
 	 */
-	void lead(String supply, Optional<Lead> instead, Conductors to, String label) {
+	void lead(String supply, Optional<Lead> instead, Conductors to, String label, boolean plus) {
 		Terminal from = terminals.get(supply);
 		Optional<Lead> lead = instead.or(() -> boat.sources().stream().filter(source -> source.name().equals(supply)).findFirst().flatMap(source -> ((Supply) source).lead()));
 		double ohms = lead.map(wire -> wire.length() * wire.wire().ohmsPerMetre() * warmth).orElse(0.0);
 		String wires = label + "_from_" + supply;
-		if (from.on()) {
+		if (plus) {
 			netlist.source(wires + "_out", from.plus(), wires + "_begins", 0);
 			netlist.resistor(wires + "_plus", wires + "_begins", to.supply(), ohms);
 		}
@@ -126,8 +127,8 @@ final class PowerNetlist {
 
 	/** Two wires into a network, of which the currents are read. */
 	void enter(String supply, Conductors to, String label) {
-		lead(supply, Optional.empty(), to, label);
-		if (terminals.get(supply).on()) {
+		lead(supply, Optional.empty(), to, label, isOn(supply));
+		if (isOn(supply)) {
 			netlist.readThrough("supply current into " + label + " from " + supply, label + "_from_" + supply + "_out");
 		}
 		netlist.readThrough("return current out of " + label + " to " + supply, label + "_from_" + supply + "_back");

@@ -184,8 +184,7 @@ final class RandomBackbone {
 	/** What lies between two stations. */
 	private void way() {
 		switch (random.nextInt(12)) {
-		case 0 -> {
-		}
+		case 0 -> add(tap(PartKind.Tap.Feeds.BOTH, false, List.of()));
 		case 1 -> add(Fitted.of(name("wall"), parts.wall(family)));
 		case 2 -> {
 			add(Fitted.of(name("turn"), parts.adapter(family, turned, true)));
@@ -198,6 +197,7 @@ final class RandomBackbone {
 			add(Fitted.of(device, new PartKind.DeviceKind(device + "Kind", Optional.empty(), Optional.empty(), throughDevices.get(device), false, Optional.empty(),
 					Optional.empty())));
 		}
+		case 4 -> add(Fitted.of(name("gap"), parts.isolator(family, false, true)));
 		default -> {
 		}
 		}

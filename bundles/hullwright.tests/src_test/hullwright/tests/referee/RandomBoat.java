@@ -35,7 +35,7 @@ final class RandomBoat {
 	 * @param leadOf what that cable is, if the catalog says
 	 */
 	private record Socket(Optional<Double> lead, Optional<PartKind.Cable> leadOf, List<PartKind.DeviceKind.Port> ports, Optional<PartKind.DeviceKind.OwnSupply> own,
-			Optional<DescribedBoat.OwnFeed> feed, boolean draws) {
+			List<DescribedBoat.OwnFeed> feeds, boolean draws) {
 	}
 
 	private RandomBoat(long seed, Shape shape, LoadData.Behaviour behaviour) {
@@ -60,7 +60,7 @@ final class RandomBoat {
 			networks.add(network("engines", Shape.TREE));
 		}
 		if (random.nextInt(4) == 0) {
-			sockets.put("bilgePump", new Socket(Optional.empty(), Optional.empty(), List.of(), Optional.of(new PartKind.DeviceKind.OwnSupply(true, draws())), Optional.of(ownFeed()), false));
+			sockets.put("bilgePump", new Socket(Optional.empty(), Optional.empty(), List.of(), Optional.of(new PartKind.DeviceKind.OwnSupply(true, draws())), ownFeeds(), false));
 		}
 		Optional<DescribedBoat.State> state = power.pickState();
 		List<DescribedBoat.Device> devices = devices(behaviour);
@@ -70,21 +70,21 @@ final class RandomBoat {
 
 	private List<DescribedBoat.Device> devices(LoadData.Behaviour behaviour) {
 		double drawing = Math.max(1, sockets.values().stream().filter(Socket::draws).count());
-		double share = behaviour == LoadData.Behaviour.CONSTANT_POWER ? 0.12 : 0.25;
+		double share = behaviour == LoadData.Behaviour.CONSTANT_POWER ? 0.2 : 0.5;
 		double ohms = networks.stream().mapToDouble(LoopResistance::most).max().orElseThrow();
 		RandomLoads loads = new RandomLoads(random, behaviour, power.volts(), Math.min(0.5, share * power.volts() / ohms / drawing));
 		List<DescribedBoat.Device> devices = new ArrayList<>();
 		sockets.forEach((name, socket) -> devices.add(new DescribedBoat.Device(name,
 				new PartKind.DeviceKind(name + "Kind", socket.lead(), socket.leadOf(), socket.ports(), false, socket.own(),
 						socket.draws() ? Optional.of(loads.next()) : Optional.empty()),
-				socket.feed())));
+				socket.feeds())));
 		return devices;
 	}
 
 	private Net network(String name, Shape fedAs) {
 		RandomBackbone backbone = new RandomBackbone(random, parts, power, name, fedAs);
 		List<DescribedBoat.Item> items = backbone.walk();
-		backbone.throughDevices().forEach(device -> sockets.put(device, new Socket(Optional.empty(), Optional.empty(), backbone.portsOf(device), Optional.empty(), Optional.empty(), true)));
+		backbone.throughDevices().forEach(device -> sockets.put(device, new Socket(Optional.empty(), Optional.empty(), backbone.portsOf(device), Optional.empty(), List.of(), true)));
 		backbone.devicesBehindEnds().forEach((device, family) -> sockets.put(device, socket(family)));
 		List<PortAt> open = backbone.openPorts();
 		List<DescribedBoat.Feed> feeds = backbone.feeds();
@@ -135,7 +135,7 @@ final class RandomBoat {
 		Socket socket = socket(random.nextInt(12) == 0 ? parts.other(family) : family);
 		if (secondNegative || !carriesPower || shape == Shape.MESHED && random.nextInt(4) == 0 || random.nextInt(12) == 0) {
 			boolean isolated = shape != Shape.MESHED;
-			socket = new Socket(socket.lead(), socket.leadOf(), socket.ports(), Optional.of(new PartKind.DeviceKind.OwnSupply(isolated, draws())), Optional.of(ownFeed()),
+			socket = new Socket(socket.lead(), socket.leadOf(), socket.ports(), Optional.of(new PartKind.DeviceKind.OwnSupply(isolated, draws())), ownFeeds(),
 					carriesPower && random.nextInt(4) > 0);
 		}
 		drops.add(drop(network, from, legs, socket, drops));
@@ -151,7 +151,7 @@ final class RandomBoat {
 		boolean lead = random.nextInt(3) == 0;
 		return new Socket(lead ? Optional.of((5 + random.nextInt(56)) / 10.0) : Optional.empty(),
 				lead && random.nextBoolean() ? Optional.of(parts.cable(family)) : Optional.empty(),
-				List.of(new PartKind.DeviceKind.Port(lead ? "lead" : "bus", family)), Optional.empty(), Optional.empty(), true);
+				List.of(new PartKind.DeviceKind.Port(lead ? "lead" : "bus", family)), Optional.empty(), List.of(), true);
 	}
 
 	private DescribedBoat.Item leg(PartKind.Family family) {
@@ -161,6 +161,11 @@ final class RandomBoat {
 	/** In A. */
 	private double draws() {
 		return (1 + random.nextInt(20)) / 10.0;
+	}
+
+	/** One feed, or two of which the second serves while the first is off. */
+	private List<DescribedBoat.OwnFeed> ownFeeds() {
+		return random.nextInt(3) > 0 ? List.of(ownFeed()) : List.of(ownFeed(), ownFeed());
 	}
 
 	private DescribedBoat.OwnFeed ownFeed() {
@@ -176,7 +181,7 @@ final class RandomBoat {
 		List<PartKind.DeviceKind.Port> ports = new ArrayList<>();
 		networks.forEach(net -> net.drops().stream().filter(drop -> drop.device().equals("link"))
 				.forEach(drop -> ports.add(new PartKind.DeviceKind.Port(drop.port().orElseThrow(), drop.from().family()))));
-		sockets.put("link", new Socket(Optional.empty(), Optional.empty(), ports, Optional.empty(), Optional.empty(), true));
+		sockets.put("link", new Socket(Optional.empty(), Optional.empty(), ports, Optional.empty(), List.of(), true));
 	}
 
 	/** The network with one of its drops, which now leads to a port of the bridge. Networks have at least one drop. */
