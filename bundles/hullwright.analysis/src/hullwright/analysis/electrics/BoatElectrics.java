@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 
 import hullwright.analysis.fault.Loss;
 import hullwright.analysis.fault.Losses;
+import hullwright.analysis.line.LineFigures;
 import hullwright.analysis.power.LeadSizing;
 import hullwright.analysis.power.SimpleDrop;
 import hullwright.analysis.wiring.Wiring;
@@ -26,15 +27,17 @@ import hullwright.network.power.PowerState;
  * @param simpleDrops the voltage drops by the simple formula of the trade, for comparison
  * @param leadSizings the leads beside what the feed-wire formula of the trade asks for them
  * @param losses what is lost when one thing fails
+ * @param lines the signal lines, one for each network
  */
 public record BoatElectrics(Boat boat, Wiring wiring, List<StateElectrics> states, List<SimpleDrop> simpleDrops,
-		List<LeadSizing> leadSizings, List<Loss> losses) {
+		List<LeadSizing> leadSizings, List<Loss> losses, List<LineFigures> lines) {
 
 	public BoatElectrics {
 		states = List.copyOf(states);
 		simpleDrops = List.copyOf(simpleDrops);
 		leadSizings = List.copyOf(leadSizings);
 		losses = List.copyOf(losses);
+		lines = List.copyOf(lines);
 	}
 
 	/** Computes everything. */
@@ -50,6 +53,6 @@ public record BoatElectrics(Boat boat, Wiring wiring, List<StateElectrics> state
 		}
 		List<SimpleDrop> drops = boat.networks().stream().flatMap(network -> SimpleDrop.of(network).stream()).toList();
 		List<LeadSizing> sizings = LeadSizing.of(boat, wiring, states.stream().flatMap(each -> Stream.of(each.lowest(), each.starting())).toList());
-		return new BoatElectrics(boat, wiring, states, drops, sizings, Losses.of(boat, wiring));
+		return new BoatElectrics(boat, wiring, states, drops, sizings, Losses.of(boat, wiring), LineFigures.of(boat, wiring));
 	}
 }

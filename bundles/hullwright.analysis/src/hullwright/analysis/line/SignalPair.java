@@ -1,0 +1,170 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.analysis.line;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+import hullwright.analysis.circuit.Circuit;
+import hullwright.analysis.circuit.Solution;
+import hullwright.analysis.circuit.UnloadedCircuit;
+import hullwright.analysis.conductor.CopperConductor;
+import hullwright.analysis.wiring.AttachedDevice;
+import hullwright.analysis.wiring.Medium;
+import hullwright.analysis.wiring.Span;
+import hullwright.analysis.wiring.TerminatingResistor;
+import hullwright.analysis.wiring.Wiring;
+import hullwright.network.Element;
+import hullwright.network.Network;
+import hullwright.network.part.Cable;
+import hullwright.quantity.AmericanWireGauge;
+import hullwright.quantity.Resistance;
+import hullwright.quantity.Voltage;
+
+/**
+ * The signal pair of a network as a circuit. Both conductors are alike and nothing but resistors across the pair joins them, so
+ * the voltage between them obeys a circuit of one conductor with the resistance of both, the other being the reference.
+ */
+final class SignalPair {
+
+	/** What a node shows across the pair if no catalog says, within what ISO 11898-2 allows (from memory). In ohm. */
+	private static final double USUAL_NODE = 30_000;
+
+	private static final double LEAST_NODE = 20_000;
+
+	private static final double MOST_NODE = 100_000;
+
+	/** Terminating resistor of the standard (public NMEA 2000 guides). In ohm. */
+	private static final double USUAL_TERMINATOR = 120;
+
+	/** A signal conductor of which no catalog says anything: that of the light cable (NMEA installer slides: 24 AWG). */
+	private static final Cable.Conductor LIGHT = new Cable.Conductor(new AmericanWireGauge(24), Optional.empty());
+
+	private final Wiring wiring;
+	private final int network;
+	private final int[] node;
+	private final List<AttachedDevice> devices;
+	private final UnloadedCircuit usual;
+	private final UnloadedCircuit least;
+	private final UnloadedCircuit most;
+
+	private SignalPair(Wiring wiring, int network) {
+		this.wiring = wiring;
+		this.network = network;
+		devices = wiring.devices().stream().filter(each -> each.network() == network).toList();
+		node = new int[wiring.points()];
+		usual = circuit(USUAL_NODE);
+		least = circuit(LEAST_NODE);
+		most = circuit(MOST_NODE);
+	}
+
+	static SignalPair of(Wiring wiring, int network) {
+		return new SignalPair(wiring, network);
+	}
+
+	private UnloadedCircuit circuit(double unstatedNode) {
+		Circuit.Builder circuit = new Circuit.Builder();
+		for (int point = 0; point < node.length; point++) {
+			node[point] = circuit.node();
+		}
+		for (Span span : wiring.spans()) {
+			if (span.network() == network && span.passes().signal()) {
+				circuit.resistor(node[span.from()], node[span.to()], 2 * ohms(span.medium()));
+			}
+		}
+		for (TerminatingResistor each : wiring.terminators()) {
+			if (each.network() == network) {
+				circuit.resistor(node[each.point()], Circuit.REFERENCE, each.resistance().map(Resistance::ohms).orElse(USUAL_TERMINATOR));
+			}
+		}
+		for (AttachedDevice each : devices) {
+			circuit.resistor(node[each.point()], Circuit.REFERENCE,
+					each.device().model().inputResistance().map(Resistance::ohms).orElse(unstatedNode));
+		}
+		return circuit.build().unloaded();
+	}
+
+	/** One conductor at 20 °C. */
+	private static double ohms(Medium medium) {
+		if (medium instanceof Medium.Contact contact) {
+			return contact.family().map(family -> family.contact().orElse(Medium.Contact.USUAL).ohms()).orElse(0.0);
+		}
+		return medium instanceof Medium.Conductors conductors
+				? CopperConductor.resistance(conductors.signal().orElse(LIGHT)).ohmsPerMetre() * conductors.length().metres()
+				: 0;
+	}
+
+	/** The devices that hear each other, part by part, the largest first. */
+	List<List<String>> parts() {
+		int[] root = new int[wiring.points()];
+		for (int point = 0; point < root.length; point++) {
+			root[point] = point;
+		}
+		for (Span span : wiring.spans()) {
+			if (span.network() == network && span.passes().signal()) {
+				root[find(root, span.to())] = find(root, span.from());
+			}
+		}
+		Map<Integer, List<String>> parts = new LinkedHashMap<>();
+		devices.forEach(each -> parts.computeIfAbsent(find(root, each.point()), none -> new ArrayList<>()).add(each.device().name()));
+		return parts.values().stream().sorted((one, other) -> Integer.compare(other.size(), one.size())).toList();
+	}
+
+	private static int find(int[] root, int point) {
+		int at = point;
+		while (root[at] != at) {
+			root[at] = root[root[at]];
+			at = root[at];
+		}
+		return at;
+	}
+
+	/** The readings at both ends of every backbone. */
+	List<MeterReading> meterReadings(Network ofNetwork, List<Wiring.BackboneEnds> ends) {
+		List<MeterReading> readings = new ArrayList<>();
+		int number = 0;
+		for (var backbone : ofNetwork.backbones()) {
+			List<Element> elements = backbone.elements();
+			if (!elements.isEmpty()) {
+				Wiring.BackboneEnds points = ends.get(number++);
+				readings.add(meterReading(elements.get(0).name(), points.start()));
+				readings.add(meterReading(elements.get(elements.size() - 1).name(), points.end()));
+			}
+		}
+		return readings;
+	}
+
+	private MeterReading meterReading(String part, int point) {
+		return new MeterReading(part, across(usual, point), across(least, point), across(most, point));
+	}
+
+	/** What a meter shows at a point: a test current of 1 A into the pair, and the voltage that it makes. */
+	private Optional<Resistance> across(UnloadedCircuit circuit, int point) {
+		Solution test = circuit.drawing(Circuit.REFERENCE, node[point], 1);
+		return test.joined(node[point], Circuit.REFERENCE) ? Optional.of(new Resistance(test.voltage(node[point]))) : Optional.empty();
+	}
+
+	/** The pair of nodes of which one hears the other worst. A current into the sender's pins makes a voltage at each node; only the ratio counts. */
+	Optional<SignalLevel> worstLevel() {
+		SignalLevel worst = null;
+		for (AttachedDevice sender : devices) {
+			Solution test = usual.drawing(Circuit.REFERENCE, node[sender.point()], 1);
+			double own = test.voltage(node[sender.point()]);
+			for (AttachedDevice receiver : devices) {
+				if (receiver != sender && test.joined(node[sender.point()], node[receiver.point()])) {
+					double heard = SignalLevel.GUARANTEED.volts() * test.voltage(node[receiver.point()]) / own;
+					if (worst == null || heard < worst.heard().volts()) {
+						worst = new SignalLevel(sender.device().name(), receiver.device().name(), SignalLevel.GUARANTEED, new Voltage(heard),
+								new Resistance(own));
+					}
+				}
+			}
+		}
+		return Optional.ofNullable(worst);
+	}
+}

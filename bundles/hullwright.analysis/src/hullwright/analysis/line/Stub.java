@@ -1,0 +1,19 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.analysis.line;
+
+import hullwright.quantity.Length;
+
+/**
+ * A branch off the backbone.
+ *
+ * @param drop the qualified name of the drop that begins it
+ * @param from the qualified name of the part of the backbone that it begins at
+ * @param farthest the qualified name of the drop at whose end it reaches farthest
+ * @param length how far that is from the backbone
+ * @param total all of its cable, side branches included
+ */
+public record Stub(String drop, String from, String farthest, Length length, Length total) {
+}
