@@ -14,7 +14,7 @@ import hullwright.quantity.Duration;
 
 /**
  * How long a fuse or breaker takes at most to open. Its catalog gives points of its curve; between two of them a straight line is
- * drawn on logarithmic axes, the way data sheets print such curves.
+ * drawn on logarithmic axes, the way data sheets print such curves; where zero has no place on them, the slower point holds.
  */
 public final class FuseCurve {
 
@@ -35,6 +35,9 @@ public final class FuseCurve {
 		FuseKind.Opening below = points.get(0);
 		for (FuseKind.Opening above : points) {
 			if (above.times() > times) {
+				if (!(below.times() > 0 && below.within().seconds() > 0 && above.within().seconds() > 0)) {
+					return Optional.of(below.within());
+				}
 				double share = Math.log(times / below.times()) / Math.log(above.times() / below.times());
 				return Optional.of(new Duration(below.within().seconds() * Math.pow(above.within().seconds() / below.within().seconds(), share)));
 			}
