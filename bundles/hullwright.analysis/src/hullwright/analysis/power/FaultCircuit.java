@@ -19,22 +19,37 @@ import hullwright.quantity.Current;
 /**
  * A boat's circuit with short circuits in it, one at a time, between supply and return. The loads are left out: their voltage is
  * gone. By Thévenin's theorem the current is the open voltage at the place over the
- * resistance that the place shows, and every other current follows by superposition.
+ * resistance that the place shows, and every other current follows by superposition. A converter that would give more than it can
+ * lowers its voltage until it gives what it can.
  */
 public final class FaultCircuit {
 
 	private static final double TEST = 1;
 
+	/** What of a current is lost in rounding. */
+	private static final double ROUNDING = 1e-9;
+
+	/** Converters beside each other lower their voltages in turn; after so many rounds they have settled. */
+	private static final int MOST_ROUNDS = 50;
+
 	private final PowerCircuit power;
+	private final Conditions conditions;
 	private final Set<Integer> opened;
+	private final double[] volts;
 	private final UnloadedCircuit circuit;
 	private final Solution open;
 	private final int[] conductors;
 
 	FaultCircuit(PowerCircuit power, Conditions conditions, Set<Integer> opened) {
+		this(power, conditions, opened, power.volts(conditions));
+	}
+
+	private FaultCircuit(PowerCircuit power, Conditions conditions, Set<Integer> opened, double[] volts) {
 		this.power = power;
+		this.conditions = conditions;
 		this.opened = opened;
-		Circuit valued = power.valued(conditions);
+		this.volts = volts;
+		Circuit valued = power.valued(conditions, volts);
 		if (!opened.isEmpty()) {
 			valued = valued.withOpen(opened.stream().mapToInt(number -> power.fuses.get(number).resistor()).toArray());
 		}
@@ -62,17 +77,68 @@ public final class FaultCircuit {
 			return new FaultCurrents(Optional.empty(), Optional.empty(), List.of(), List.of(), new double[power.supplyOfSpan.length]);
 		}
 		double current = voltage / ohms;
-		Optional<String> limitedBy = Optional.empty();
 		for (ConverterInCircuit each : power.converters) {
-			int source = power.sources.get(each.source()).number();
-			double gives = open.sourceCurrent(source) + current * (test.sourceCurrent(source) - open.sourceCurrent(source));
-			double most = each.converter().most().map(Current::amperes).orElse(Double.POSITIVE_INFINITY);
-			if (gives > most) {
-				current *= most / gives;
-				limitedBy = Optional.of(each.converter().name());
+			double gives = gives(each, test, current);
+			double most = most(each);
+			if (gives > most * (1 + ROUNDING)) {
+				boolean alone = gives >= current * (1 - ROUNDING) && Math.abs(open.sourceCurrent(number(each))) <= ROUNDING * gives;
+				return alone ? read(test, current * most / gives, Optional.of(each.converter().name())) : limited(point, each.converter().name());
 			}
 		}
-		return read(test, current, limitedBy);
+		return read(test, current, Optional.empty());
+	}
+
+	/** With the converters that would give more than they can at the voltages at which they give just that: all is linear in these. */
+	private FaultCurrents limited(int point, String first) {
+		double[] lowered = volts.clone();
+		FaultCircuit now = this;
+		for (int round = 0; round < MOST_ROUNDS; round++) {
+			boolean settled = true;
+			for (ConverterInCircuit each : power.converters) {
+				double gives = now.gives(each, point);
+				if (gives > most(each) * (1 + ROUNDING)) {
+					double[] without = lowered.clone();
+					without[number(each)] = 0;
+					double then = new FaultCircuit(power, conditions, opened, without).gives(each, point);
+					lowered[number(each)] *= Math.max(0, (most(each) - then) / (gives - then));
+					now = new FaultCircuit(power, conditions, opened, lowered.clone());
+					settled = false;
+				}
+			}
+			if (settled) {
+				break;
+			}
+		}
+		int plus = power.supplyNode[point];
+		int minus = power.returnNode[point];
+		Solution test = now.circuit.drawing(plus, minus, TEST);
+		return now.read(test, now.current(plus, minus, test), Optional.of(first));
+	}
+
+	private double current(int plus, int minus, Solution test) {
+		double voltage = open.voltage(plus) - open.voltage(minus);
+		return voltage * TEST / (voltage - (test.voltage(plus) - test.voltage(minus)));
+	}
+
+	/** What a converter gives into a short circuit at a point. */
+	private double gives(ConverterInCircuit converter, int point) {
+		int plus = power.supplyNode[point];
+		int minus = power.returnNode[point];
+		Solution test = circuit.drawing(plus, minus, TEST);
+		return gives(converter, test, current(plus, minus, test));
+	}
+
+	private double gives(ConverterInCircuit converter, Solution test, double current) {
+		double before = open.sourceCurrent(number(converter));
+		return before + current / TEST * (test.sourceCurrent(number(converter)) - before);
+	}
+
+	private int number(ConverterInCircuit converter) {
+		return power.sources.get(converter.source()).number();
+	}
+
+	private static double most(ConverterInCircuit converter) {
+		return converter.converter().most().map(Current::amperes).orElse(Double.POSITIVE_INFINITY);
 	}
 
 	private FaultCurrents read(Solution test, double current, Optional<String> limitedBy) {

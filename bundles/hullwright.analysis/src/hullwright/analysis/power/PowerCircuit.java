@@ -127,7 +127,12 @@ public final class PowerCircuit {
 
 	/** The circuit itself with the values that hold under given conditions; converters draw nothing yet. */
 	Circuit valued(Conditions conditions) {
-		return circuit.withValues(ohms(conditions), volts(conditions), amounts(conditions));
+		return valued(conditions, volts(conditions));
+	}
+
+	/** The same with other voltages of the sources. */
+	Circuit valued(Conditions conditions, double[] volts) {
+		return circuit.withValues(ohms(conditions), volts, amounts(conditions));
 	}
 
 	private double[] ohms(Conditions conditions) {
@@ -184,7 +189,8 @@ public final class PowerCircuit {
 		return moved;
 	}
 
-	private double[] volts(Conditions conditions) {
+	/** What each source gives, in V. */
+	double[] volts(Conditions conditions) {
 		return sources.stream().mapToDouble(each -> volts(each, conditions)).toArray();
 	}
 

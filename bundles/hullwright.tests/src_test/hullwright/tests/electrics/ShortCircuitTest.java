@@ -90,6 +90,46 @@ class ShortCircuitTest {
 		assertEquals(Optional.of("trial.toTwelve"), fault.limitedBy());
 	}
 
+	/** Beside a bank: the converter gives its 4 A at whatever voltage that takes, and the bank drives what it drives. */
+	@Test
+	void aConverterThatGivesNoMoreDoesNotHoldTheBankBesideItBack() {
+		ShortCircuit fault = at("net.a", """
+				bank service { 24 V }
+				converter toTwelve { from service; 12 V; at most 4 A }
+				supply left { from toTwelve; fuse 3 A of glass }
+				supply right { 12 V; fuse 10 A of glass }
+				network net of kind instrument bus {
+					backbone of tenth { tap start : inlet from left cable 2 m tee t1 : tee1 cable 4 m tap end : inlet from right }
+					drop t1.1 to a : amp
+				}
+				""", NOMINAL);
+		// the return lies side by side to both minus, which are one; the bank's loop: 12 V = (0.015 + 0.4) · I + back · (4 A + I)
+		double back = parallel(0.2, 0.4);
+		double bank = (12 - 4 * back) / (0.415 + back);
+
+		assertEquals(4 + bank, fault.current().amperes(), EXACT);
+		assertEquals(Optional.of("trial.toTwelve"), fault.limitedBy());
+		assertEquals(List.of("trial.right"), opened(fault).subList(0, 1), "2.1 times its rating, where 4 A are 1.3 times that of the left one");
+	}
+
+	/** Two that would each give some 20 A into the place between them. */
+	@Test
+	void twoConvertersGiveWhatBothCan() {
+		ShortCircuit fault = at("net.a", """
+				bank service { 24 V }
+				converter first { from service; 12 V; at most 4 A }
+				converter second { from service; 12 V; at most 6 A }
+				supply left { from first }
+				supply right { from second }
+				network net of kind instrument bus {
+					backbone of tenth { tap start : inlet from left cable 2 m tee t1 : tee1 cable 4 m tap end : inlet from right }
+					drop t1.1 to a : amp
+				}
+				""", NOMINAL);
+
+		assertEquals(10, fault.current().amperes(), 1e-6);
+	}
+
 	/** 5 A at the breaker and 3 A at the tap carry the same current; the smaller is quicker, and that ends it. */
 	@Test
 	void ofTwoFusesInARowTheQuickerOpens() {
