@@ -220,6 +220,27 @@ class BadElectricsTest {
 		assertTrue(problems.contains(new PowerProblem.AbsurdValue("trial.net.a", 0)), problems + "");
 	}
 
+	/** Whatever the curve says: at no current, in no time, told backwards, twice at one current; and a fuse for no current at all. */
+	@ParameterizedTest
+	@ValueSource(strings = {
+			"rated 1 A; drops 150 mV; opens at 0 times rated within 10 s; opens at 10 times rated within 1 s",
+			"rated 1 A; drops 150 mV; opens at 2 times rated within 0 s; opens at 10 times rated within 0 s",
+			"rated 1 A; drops 150 mV; opens at 10 times rated within 0 s; opens at 2 times rated within 10 s",
+			"rated 1 A; drops 150 mV; opens at 2 times rated within 10 s; opens at 2 times rated within 1 s; opens at 1000 times rated within 1 s",
+			"rated 1 A; drops 0 mV; opens at 2 times rated within 10 s",
+			"rated 1 A; drops 1000000000 V; opens at 2 times rated within 10 s" })
+	void fusesWithAbsurdCurves(String fuse) {
+		String sound = "rated 1 A; drops 150 mV; opens at 2 times rated within 10 s";
+		electrics(ABSURD.replace(sound, fuse).formatted("5 mohm", "50 mohm/m", "1 A", "0.1 A", "5 A", "24 V", "10 mohm", "efficiency 90 %", "1 m", "2 m",
+				"3 m"));
+	}
+
+	@Test
+	void aFuseForNoCurrent() {
+		electrics(ABSURD.replace("rated 1 A;", "rated 0 A;").formatted("5 mohm", "50 mohm/m", "0 A", "0.1 A", "5 A", "24 V", "10 mohm", "efficiency 90 %",
+				"1 m", "2 m", "3 m"));
+	}
+
 	@Test
 	void bothEndsOfEveryScale() {
 		for (String bank : List.of("0 V", "1000000000 V", "0.000001 V")) {
