@@ -36,7 +36,8 @@ public final class TargetFile {
 			for (Element dependency : XmlFile.all(location, "dependency")) {
 				Artifact artifact = XmlFile.artifact(dependency)
 						.orElseThrow(() -> new IOException(file + " has a dependency without coordinates"));
-				wrappedNames.put(artifact, name);
+				// one location may wrap several jars, each named after its artifact
+				wrappedNames.put(artifact, name.map(each -> each.replace("${mvnArtifactId}", artifact.artifactId())));
 			}
 		}
 		return new TargetFile(wrappedNames);
