@@ -10,11 +10,10 @@ import hullwright.network.Drop;
 import hullwright.network.Element;
 import hullwright.network.part.Cable;
 import hullwright.quantity.Length;
+import java.util.ArrayList;
 import java.util.Collections;
-import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -36,10 +35,10 @@ import java.util.function.Function;
  * @param longerOfAllowance how long the line of the longer-of count may be, empty if a cable's allowance is unknown
  * @param sumAllowance how long the line of the sum count may be, empty if a cable's allowance is unknown
  * @param grades the cables that it is made of, in the order of first use
- * @param positions how far along the run each element starts, by element
+ * @param positions how far along the run each element starts, in the order of the elements
  */
 public record BackboneLength(Length run, Length longerOf, Length sum, Optional<Length> longerOfAllowance, Optional<Length> sumAllowance,
-		Set<Cable> grades, Map<Element, Length> positions) {
+		Set<Cable> grades, List<Length> positions) {
 
 	/**
 	 * The length of a backbone.
@@ -48,11 +47,11 @@ public record BackboneLength(Length run, Length longerOf, Length sum, Optional<L
 	 * @param dropLength how long a drop is
 	 */
 	public static BackboneLength of(Backbone backbone, List<Drop> drops, Function<Drop, DropLength> dropLength) {
-		Map<Element, Length> positions = new IdentityHashMap<>();
+		List<Length> positions = new ArrayList<>();
 		Set<Cable> grades = new LinkedHashSet<>();
 		Stretch run = Stretch.NONE;
 		for (Element element : backbone.elements()) {
-			positions.put(element, run.length());
+			positions.add(run.length());
 			if (element instanceof CableRun cable) {
 				run = run.plus(cable);
 				cable.cable().ifPresent(grades::add);
@@ -69,6 +68,6 @@ public record BackboneLength(Length run, Length longerOf, Length sum, Optional<L
 			}
 		}
 		return new BackboneLength(run.length(), longerOf.length(), sum.length(), longerOf.allowance(), sum.allowance(),
-				Collections.unmodifiableSet(grades), Collections.unmodifiableMap(positions));
+				Collections.unmodifiableSet(grades), List.copyOf(positions));
 	}
 }

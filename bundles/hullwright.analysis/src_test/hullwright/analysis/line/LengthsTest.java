@@ -18,6 +18,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hullwright.network.Backbone;
 import hullwright.network.Drop;
+import hullwright.quantity.Length;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -87,10 +88,8 @@ class LengthsTest {
 
 	@Test
 	void everyElementKnowsHowFarAlongTheWalkItStarts() {
-		Backbone backbone = backbone(terminator("a"), run(5, LIGHT), tee("bow"), run(40, HEAVY), tee("stern"), terminator("b"));
-		BackboneLength length = length(backbone);
-		assertEquals(List.of(0.0, 0.0, 5.0, 5.0, 45.0, 45.0),
-				backbone.elements().stream().map(element -> length.positions().get(element).metres()).toList());
+		BackboneLength length = length(backbone(terminator("a"), run(5, LIGHT), tee("bow"), run(40, HEAVY), tee("stern"), terminator("b")));
+		assertEquals(List.of(0.0, 0.0, 5.0, 5.0, 45.0, 45.0), length.positions().stream().map(Length::metres).toList());
 	}
 
 	@Test

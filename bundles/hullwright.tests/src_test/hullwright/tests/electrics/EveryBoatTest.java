@@ -85,7 +85,7 @@ class EveryBoatTest {
 	private static BoatElectrics sound(Boat boat) {
 		BoatElectrics electrics = BoatElectrics.of(boat);
 		assertEquals(List.of(), EveryNumber.notFiniteIn(electrics), "no NaN, no infinity");
-		assertEquals(electrics, BoatElectrics.of(boat), "computed again, it is the same");
+		assertTrue(electrics.equals(BoatElectrics.of(boat)), "computed again, it is the same");
 		for (PowerFlow flow : flows(electrics)) {
 			supplyCurrentsBalance(electrics.wiring(), flow);
 			returnCurrentsBalance(electrics.wiring(), flow);
