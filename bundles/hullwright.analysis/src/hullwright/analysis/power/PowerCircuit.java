@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 import hullwright.analysis.circuit.Circuit;
+import hullwright.analysis.circuit.CircuitProblem;
 import hullwright.analysis.circuit.Solution;
 import hullwright.analysis.conductor.CopperConductor;
 import hullwright.analysis.wiring.Medium;
@@ -165,7 +166,8 @@ public final class PowerCircuit {
 		if (converters.stream().anyMatch(each -> each.load() >= 0)) {
 			for (int round = 0; round < MOST_ROUNDS; round++) {
 				double moved = feedConverters(solution, volts, amounts);
-				if (moved <= SETTLED) {
+				boolean breaksDown = round > 0 && solution.problems().stream().anyMatch(CircuitProblem.CannotBeFed.class::isInstance);
+				if (moved <= SETTLED || breaksDown) {
 					break;
 				}
 				valued = valued.withValues(ohms, volts, amounts);

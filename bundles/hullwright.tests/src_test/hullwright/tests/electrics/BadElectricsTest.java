@@ -95,6 +95,25 @@ class BadElectricsTest {
 		assertEquals(11.25 / 12, problem.share(), 1e-6);
 	}
 
+	/** 13.8 W out at 80 % are 17.25 W in, and a bank of 24 V behind 10 ohm gives E²/(4 R) = 14.4 W at most. */
+	@Test
+	void aConverterThatItsBankCannotFeedIsNamed() {
+		List<PowerProblem> problems = problems("""
+				bank flat { 24 V; internal resistance 10 ohm }
+				converter toTwelve { from flat; 13.8 V; efficiency 80 % }
+				supply house { from toTwelve }
+				network net of kind instrument bus {
+					backbone of tenth { tap start : inlet from house tee t1 : tee1 }
+					drop t1.1 to a : amp
+				}
+				""");
+
+		assertEquals(1, problems.size(), problems + "");
+		PowerProblem.CannotBeFed problem = assertInstanceOf(PowerProblem.CannotBeFed.class, problems.get(0));
+		assertEquals("trial.toTwelve", problem.device());
+		assertEquals(14.4 / 17.25, problem.share(), 1e-6);
+	}
+
 	@Test
 	void aLoopWithoutAnyResistanceIsTold() {
 		List<PowerProblem> problems = problems("""
