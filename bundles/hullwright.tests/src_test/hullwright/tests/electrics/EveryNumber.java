@@ -6,9 +6,13 @@ package hullwright.tests.electrics;
 
 import hullwright.network.Boat;
 import java.lang.reflect.Array;
+import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Deque;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,60 +24,82 @@ import java.util.Set;
  */
 final class EveryNumber {
 
+	private static final Map<Class<?>, Method[]> ACCESSORS = new HashMap<>();
+
 	private final List<String> notFinite = new ArrayList<>();
 
 	/** Records that were looked at: the same span is read under all conditions. */
 	private final Set<Object> seen = Collections.newSetFromMap(new IdentityHashMap<>());
+
+	/** What leads to the present value: names of components, keys, places in a list; the last one first. */
+	private final Deque<Object> path = new ArrayDeque<>();
 
 	private int numbers;
 
 	private EveryNumber() {
 	}
 
-	/** Where a result holds NaN or infinity; each place told by the names of the components that lead there. */
+	/** Where a result holds NaN or infinity, told by what leads there. */
 	static List<String> notFiniteIn(Object result) {
 		EveryNumber walk = new EveryNumber();
-		walk.look(result, result.getClass().getSimpleName());
+		walk.look(result);
 		if (walk.numbers == 0) {
 			throw new AssertionError("no number at all was found");
 		}
 		return walk.notFinite;
 	}
 
-	private void look(Object value, String path) {
+	private void look(Object value) {
 		if (value instanceof Double number) {
 			numbers++;
 			if (!Double.isFinite(number)) {
-				notFinite.add(path + " = " + number);
+				List<Object> way = new ArrayList<>(path);
+				Collections.reverse(way);
+				notFinite.add(way + " = " + number);
 			}
 		} else if (value instanceof Optional<?> optional) {
-			optional.ifPresent(inner -> look(inner, path));
+			optional.ifPresent(this::look);
 		} else if (value instanceof Iterable<?> values) {
 			int i = 0;
 			for (Object each : values) {
-				look(each, path + "[" + i++ + "]");
+				look(i++, each);
 			}
 		} else if (value instanceof Map<?, ?> map) {
-			map.forEach((key, each) -> look(each, path + "[" + key + "]"));
+			map.forEach(this::look);
 		} else if (value != null && value.getClass().isArray()) {
 			for (int i = 0; i < Array.getLength(value); i++) {
-				look(Array.get(value, i), path + "[" + i + "]");
+				look(i, Array.get(value, i));
 			}
-		} else if (value instanceof Boat) {
-			return;
-		} else if (value instanceof Record && seen.add(value)) {
-			for (RecordComponent component : value.getClass().getRecordComponents()) {
-				look(valueOf(component, value), path + "." + component.getName());
+		} else if (value instanceof Record && !(value instanceof Boat) && seen.add(value)) {
+			for (Method accessor : accessors(value.getClass())) {
+				look(accessor.getName(), valueOf(accessor, value));
 			}
 		}
 	}
 
-	private static Object valueOf(RecordComponent component, Object of) {
+	private void look(Object step, Object value) {
+		path.push(step);
+		look(value);
+		path.pop();
+	}
+
+	private static synchronized Method[] accessors(Class<?> type) {
+		return ACCESSORS.computeIfAbsent(type, record -> {
+			RecordComponent[] components = record.getRecordComponents();
+			Method[] accessors = new Method[components.length];
+			for (int i = 0; i < accessors.length; i++) {
+				accessors[i] = components[i].getAccessor();
+				accessors[i].setAccessible(true);
+			}
+			return accessors;
+		});
+	}
+
+	private static Object valueOf(Method accessor, Object of) {
 		try {
-			component.getAccessor().setAccessible(true);
-			return component.getAccessor().invoke(of);
+			return accessor.invoke(of);
 		} catch (ReflectiveOperationException e) {
-			throw new AssertionError("cannot look into " + component, e);
+			throw new AssertionError("cannot look at " + accessor, e);
 		}
 	}
 }

@@ -13,6 +13,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import hullwright.analysis.power.Conditions;
 import hullwright.analysis.power.PowerFlow;
 import hullwright.analysis.power.SourceReading;
+import hullwright.network.power.PowerState;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -90,7 +91,7 @@ class PowerStatesTest {
 
 	@Test
 	void aDipHoldsHoweverFullTheBankIs() {
-		Optional<hullwright.network.power.PowerState> cranking = Optional.of(boat.state("cranking"));
+		Optional<PowerState> cranking = Optional.of(boat.state("cranking"));
 
 		assertEquals(volts(boat.nominal("cranking"), "engines.a"), 8.49, EXACT);
 		assertEquals(9.5, source(boat.at(Conditions.highest(cranking)), "starting").voltage().volts(), EXACT);
@@ -113,6 +114,31 @@ class PowerStatesTest {
 	/** 17.25 W behind 0.1 ohm: E · I - R · I² = P, the smaller of both currents. */
 	private static double bankCurrent(double volts) {
 		return (volts - Math.sqrt(volts * volts - 4 * 0.1 * 13.8 / 0.8)) / (2 * 0.1);
+	}
+
+	/** 300 A from the first of its own feeds that is on: from the starting bank, and by night from the service bank. */
+	@Test
+	void aDeviceTakesTheFirstOfItsOwnFeedsThatIsOn() {
+		ComputedBoat boat = ComputedBoat.with("""
+				switch day
+				switch night
+				bank starting { 12 V }
+				bank service { 12 V }
+				supply first { from starting; switch day }
+				supply second { from service; switch night }
+				state byDay { on day and night }
+				state byNight { on night }
+				state dark { }
+				device bow : thruster { from first from second }
+				""");
+
+		assertEquals(List.of(300.0, 0.0), currents(boat.nominal("byDay")));
+		assertEquals(List.of(0.0, 300.0), currents(boat.nominal("byNight")));
+		assertEquals(List.of(0.0, 0.0), currents(boat.nominal("dark")));
+	}
+
+	private static List<Double> currents(PowerFlow flow) {
+		return flow.sources().stream().map(each -> each.current().amperes()).toList();
 	}
 
 	private static SourceReading source(PowerFlow flow, String name) {
