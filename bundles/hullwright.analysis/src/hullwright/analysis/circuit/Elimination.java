@@ -134,11 +134,11 @@ final class Elimination {
 		private final boolean[] fixed;
 		private final int[] first;
 		private final int[] degree;
+		private final boolean[] gone;
 		private int slots;
 		private int halves;
 		private int[] next;
 		private int[] ends;
-		private boolean[] gone;
 		private int[] node;
 		private int[] one;
 		private int[] other;
@@ -151,6 +151,7 @@ final class Elimination {
 			first = new int[fixed.length];
 			Arrays.fill(first, -1);
 			degree = new int[fixed.length];
+			gone = new boolean[fixed.length];
 			next = new int[2 * Math.max(edges, 8)];
 			ends = new int[2 * Math.max(edges, 8)];
 		}
@@ -165,7 +166,6 @@ final class Elimination {
 		}
 
 		Elimination build() {
-			gone = new boolean[fixed.length];
 			node = new int[fixed.length];
 			one = new int[fixed.length];
 			other = new int[fixed.length];
@@ -246,9 +246,18 @@ final class Elimination {
 		private int between(int from, int to) {
 			int shorter = degree[from] <= degree[to] ? from : to;
 			int target = shorter == from ? to : from;
+			int before = -1;
 			for (int half = first[shorter]; half >= 0; half = next[half]) {
 				if (ends[half] == target) {
 					return half / 2;
+				}
+				if (!gone[ends[half]]) {
+					before = half;
+				} else if (before < 0) {
+					// what is gone is passed once: the end of a long conductor has had many neighbours
+					first[shorter] = next[half];
+				} else {
+					next[before] = next[half];
 				}
 			}
 			return -1;
