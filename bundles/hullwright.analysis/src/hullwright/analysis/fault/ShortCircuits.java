@@ -18,8 +18,6 @@ import hullwright.analysis.power.FaultCircuit;
 import hullwright.analysis.power.FaultCurrents;
 import hullwright.analysis.power.PowerCircuit;
 import hullwright.analysis.wiring.AttachedDevice;
-import hullwright.analysis.wiring.Medium;
-import hullwright.analysis.wiring.Span;
 import hullwright.analysis.wiring.Wiring;
 import hullwright.network.Boat;
 import hullwright.quantity.Current;
@@ -30,7 +28,7 @@ import hullwright.quantity.Duration;
  */
 public final class ShortCircuits {
 
-	/** What of the fault current may flow in a conductor without being counted as its path. */
+	/** What of the fault current may pass by a fuse that carries all of it. */
 	private static final double ASIDE = 1e-6;
 
 	private final Boat boat;
@@ -86,25 +84,26 @@ public final class ShortCircuits {
 					ShortCircuit.Verdict.NO_CURRENT);
 		}
 		List<FuseOpening> openings = new ArrayList<>();
-		boolean ended = open(point, first, openings);
+		List<FaultCurrents> phases = new ArrayList<>(List.of(first));
+		boolean ended = open(point, phases, openings);
 		Optional<Duration> after = ended
 				? Optional.of(openings.stream().map(FuseOpening::within).reduce(new Duration(0), Duration::plus)) : Optional.empty();
-		Optional<Weakest> weakest = weakest(first);
+		Optional<WeakestConductor> weakest = WeakestConductor.of(wiring, phases, openings.stream().map(FuseOpening::within).toList());
 		ShortCircuit.Verdict verdict;
 		if (after.isPresent()) {
-			verdict = weakest.isPresent() && after.get().exceeds(weakest.get().stands) ? ShortCircuit.Verdict.ENDED_TOO_LATE
+			verdict = weakest.isPresent() && after.get().exceeds(weakest.get().stands()) ? ShortCircuit.Verdict.ENDED_TOO_LATE
 					: ShortCircuit.Verdict.ENDED_IN_TIME;
 		} else {
 			verdict = weakest.isPresent() ? ShortCircuit.Verdict.NOT_ENDED : ShortCircuit.Verdict.HARMLESS;
 		}
-		return new ShortCircuit(networkName, name, current, first.limitedBy(), openings, after, weakest.map(Weakest::cable),
-				weakest.map(Weakest::stands), verdict);
+		return new ShortCircuit(networkName, name, current, first.limitedBy(), openings, after, weakest.map(WeakestConductor::name),
+				weakest.map(WeakestConductor::stands), verdict);
 	}
 
-	/** Opens the quickest fuse, looks what still flows, and so on; tells whether nothing flows in the end. */
-	private boolean open(int point, FaultCurrents first, List<FuseOpening> openings) {
+	/** Opens the quickest fuse, adds what still flows, and so on; tells whether nothing flows in the end. */
+	private boolean open(int point, List<FaultCurrents> phases, List<FuseOpening> openings) {
 		Set<Integer> opened = new HashSet<>();
-		FaultCurrents now = first;
+		FaultCurrents now = phases.get(0);
 		while (true) {
 			Optional<Map.Entry<FaultCurrents.ThroughFuse, Duration>> quickest = now.fuses().stream()
 					.flatMap(each -> FuseCurve.opensWithin(each.fuse(), each.current()).map(within -> Map.entry(each, within)).stream())
@@ -123,36 +122,7 @@ public final class ShortCircuits {
 			if (now.current().isEmpty() || now.current().get().amperes() == 0) {
 				return now.current().isPresent();
 			}
+			phases.add(now);
 		}
-	}
-
-	/** The conductor that stands its part of the fault for the shortest time. */
-	private record Weakest(String cable, Duration stands) {
-	}
-
-	private Optional<Weakest> weakest(FaultCurrents fault) {
-		double aside = ASIDE * fault.current().orElseThrow().amperes();
-		Optional<Weakest> weakest = Optional.empty();
-		for (int i = 0; i < fault.spanCurrents().length; i++) {
-			double amperes = fault.spanCurrents()[i];
-			if (amperes <= aside) {
-				continue;
-			}
-			Span span = wiring.spans().get(i);
-			if (span.medium() instanceof Medium.Conductors conductors && conductors.power().isPresent() && conductors.length().metres() > 0) {
-				weakest = weaker(weakest, span.element(), ConductorLimit.stands(conductors.power().get().size(), conductors.rated(), new Current(amperes)));
-			}
-		}
-		for (FaultCurrents.ThroughLead lead : fault.leads()) {
-			if (lead.current().amperes() > aside) {
-				weakest = weaker(weakest, lead.supply(), ConductorLimit.stands(lead.size(), Optional.empty(), lead.current()));
-			}
-		}
-		return weakest;
-	}
-
-	private static Optional<Weakest> weaker(Optional<Weakest> known, String name, Optional<Duration> stands) {
-		return stands.isPresent() && known.map(each -> stands.get().compareTo(each.stands) < 0).orElse(true)
-				? Optional.of(new Weakest(name, stands.get())) : known;
 	}
 }

@@ -8,11 +8,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hullwright.analysis.conductor.CopperConductor;
+import hullwright.analysis.fault.ConductorLimit;
 import hullwright.analysis.fault.FuseOpening;
 import hullwright.analysis.fault.ShortCircuit;
 import hullwright.analysis.fault.ShortCircuits;
 import hullwright.analysis.power.Conditions;
+import hullwright.quantity.AmericanWireGauge;
 import hullwright.quantity.CrossSection;
+import hullwright.quantity.Current;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -37,6 +40,15 @@ class ShortCircuitTest {
 			%s
 			network net of kind instrument bus {
 				backbone of tenth { tap start : %s cable %s tee t1 : tee1 }
+				drop t1.1 to a : amp
+			}
+			""";
+
+	private static final String FED_TWICE = """
+			supply left { 12 V; fuse 3 A of glass }
+			supply right { 12 V; fuse 3 A of glass }
+			network net of kind instrument bus {
+				backbone of tenth { tap start : inlet from left cable 1.75 m tee t1 : tee1 cable 9.75 m tap end : inlet from right }
 				drop t1.1 to a : amp
 			}
 			""";
@@ -142,14 +154,7 @@ class ShortCircuitTest {
 	/** 0.05 ohm each for the fuses; supply conductors of 0.175 and 0.975 ohm side by side, and the same for the returns. */
 	@Test
 	void aPlaceThatIsFedTwiceIsDeadWhenBothFusesHaveOpened() {
-		ShortCircuit fault = at("net.a", """
-				supply left { 12 V; fuse 3 A of glass }
-				supply right { 12 V; fuse 3 A of glass }
-				network net of kind instrument bus {
-					backbone of tenth { tap start : inlet from left cable 1.75 m tee t1 : tee1 cable 9.75 m tap end : inlet from right }
-					drop t1.1 to a : amp
-				}
-				""", NOMINAL);
+		ShortCircuit fault = at("net.a", FED_TWICE, NOMINAL);
 		double supply = parallel(0.05 + 0.175, 0.05 + 0.975);
 		double back = parallel(0.175, 0.975);
 		double right = 12 / (0.05 + 0.975 + back);
@@ -161,6 +166,28 @@ class ShortCircuitTest {
 		double first = 10 * Math.pow(fault.openings().get(0).current().amperes() / 6, SLOPE);
 		double second = 10 * Math.pow(right / 6, SLOPE);
 		assertEquals(Math.max(first, 0.1) + second, fault.ended().orElseThrow().seconds(), 1e-6, "at most the one after the other");
+	}
+
+	/** The left cable carries 30 A for a moment only, and 10 A over the right one are ended before that is harmed. */
+	@Test
+	void aCableIsMeasuredByWhatItCarriesUntilItsFuseOpens() {
+		ShortCircuit fault = at("net.a", FED_TWICE, NOMINAL);
+
+		assertEquals(ShortCircuit.Verdict.ENDED_IN_TIME, fault.verdict());
+		assertEquals(Optional.of("trial.net.t1-to-end"), fault.conductor());
+		double alone = ConductorLimit.stands(new AmericanWireGauge(22), Optional.of(new Current(3)), fault.openings().get(1).current()).orElseThrow().seconds();
+		double stands = fault.stands().orElseThrow().seconds();
+		assertTrue(stands > 0.9 * alone && stands < alone + 0.1, "what it carried before is little: " + stands + " s, and alone " + alone + " s");
+	}
+
+	/** What still flows when the one fuse has opened is 2 A, for which the cable is made. */
+	@Test
+	void whatIsLeftWhenAFuseHasOpenedMayBeHarmless() {
+		ShortCircuit fault = at("net.a", FED_TWICE.replace("supply right { 12 V; fuse 3 A of glass }",
+				"bank b { 24 V } converter c { from b; 12 V; at most 2 A } supply right { from c }"), NOMINAL);
+
+		assertEquals(List.of("trial.left"), opened(fault));
+		assertEquals(ShortCircuit.Verdict.HARMLESS, fault.verdict());
 	}
 
 	private static double parallel(double one, double other) {
