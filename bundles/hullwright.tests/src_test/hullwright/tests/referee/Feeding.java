@@ -42,6 +42,8 @@ final class Feeding {
 
 	/** How many devices join the returns of two networks. */
 	static long bridges(DescribedBoat boat) {
-		return boat.networks().stream().flatMap(net -> net.drops().stream()).filter(drop -> drop.port().isPresent()).map(DescribedBoat.Drop::device).distinct().count();
+		return boat.devices().stream().filter(device -> device.kind().lead().isEmpty() && !device.kind().portsApart())
+				.filter(device -> boat.networks().stream().filter(net -> net.drops().stream().anyMatch(drop -> drop.device().equals(device.name()))).count() == 2)
+				.count();
 	}
 }

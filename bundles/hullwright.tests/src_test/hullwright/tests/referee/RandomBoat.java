@@ -20,11 +20,15 @@ import java.util.Random;
  */
 final class RandomBoat {
 
+	private static final String BRIDGE = "link";
+
 	private final Random random;
 	private final Shape shape;
 	private final RandomParts parts;
 	private final RandomPower power;
 	private final List<Net> networks = new ArrayList<>();
+	/** Whether the bridge between two networks keeps their returns apart. */
+	private boolean bridgeIsApart;
 	/** The devices by name, their loads still to be settled. */
 	private final Map<String, Socket> sockets = new LinkedHashMap<>();
 
@@ -58,6 +62,10 @@ final class RandomBoat {
 			bridge(network("engines", Shape.TREE));
 		} else if (random.nextInt(6) == 0) {
 			networks.add(network("engines", Shape.TREE));
+			if (random.nextBoolean()) {
+				bridgeIsApart = true;
+				bridge(networks.remove(1));
+			}
 		}
 		if (random.nextInt(4) == 0) {
 			sockets.put("bilgePump", new Socket(Optional.empty(), Optional.empty(), List.of(), Optional.of(new PartKind.DeviceKind.OwnSupply(true, draws())), ownFeeds(), false));
@@ -75,7 +83,7 @@ final class RandomBoat {
 		RandomLoads loads = new RandomLoads(random, behaviour, power.volts(), Math.min(0.5, share * power.volts() / ohms / drawing));
 		List<DescribedBoat.Device> devices = new ArrayList<>();
 		sockets.forEach((name, socket) -> devices.add(new DescribedBoat.Device(name,
-				new PartKind.DeviceKind(name + "Kind", socket.lead(), socket.leadOf(), socket.ports(), false, socket.own(),
+				new PartKind.DeviceKind(name + "Kind", socket.lead(), socket.leadOf(), socket.ports(), name.equals(BRIDGE) && bridgeIsApart, socket.own(),
 						socket.draws() ? Optional.of(loads.next()) : Optional.empty()),
 				socket.feeds())));
 		return devices;
@@ -173,15 +181,15 @@ final class RandomBoat {
 		return new DescribedBoat.OwnFeed(power.supply(!ownLead, true), ownLead ? Optional.of(power.lead()) : Optional.empty());
 	}
 
-	/** A device that is dropped to from both networks and joins their returns. */
+	/** A device that is dropped to from both networks. */
 	private void bridge(Net second) {
 		Net one = networks.remove(0);
 		networks.add(withDrop(one, "a"));
 		networks.add(withDrop(second, "b"));
 		List<PartKind.DeviceKind.Port> ports = new ArrayList<>();
-		networks.forEach(net -> net.drops().stream().filter(drop -> drop.device().equals("link"))
+		networks.forEach(net -> net.drops().stream().filter(drop -> drop.device().equals(BRIDGE))
 				.forEach(drop -> ports.add(new PartKind.DeviceKind.Port(drop.port().orElseThrow(), drop.from().family()))));
-		sockets.put("link", new Socket(Optional.empty(), Optional.empty(), ports, Optional.empty(), List.of(), true));
+		sockets.put(BRIDGE, new Socket(Optional.empty(), Optional.empty(), ports, Optional.empty(), List.of(), true));
 	}
 
 	/** The network with one of its drops, which now leads to a port of the bridge. Networks have at least one drop. */
@@ -189,7 +197,7 @@ final class RandomBoat {
 		List<DescribedBoat.Drop> drops = new ArrayList<>(net.drops());
 		DescribedBoat.Drop last = drops.remove(drops.size() - 1);
 		sockets.remove(last.device());
-		drops.add(new DescribedBoat.Drop(last.from(), List.of(leg(last.from().family())), "link", Optional.of(port)));
+		drops.add(new DescribedBoat.Drop(last.from(), List.of(leg(last.from().family())), BRIDGE, Optional.of(port)));
 		return new Net(net.name(), net.turned(), net.backbone(), drops, net.feeds(), net.joins());
 	}
 }
