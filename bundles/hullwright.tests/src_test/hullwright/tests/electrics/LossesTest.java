@@ -120,6 +120,24 @@ class LossesTest {
 				losses.stream().filter(each -> each.startsWith("SOURCE")).toList());
 	}
 
+	/** A cord through a port of a tee feeds all; its fuse, its wires and its plug are one after the other. */
+	@Test
+	void aNetworkFedThroughAPort() {
+		List<String> losses = losses("""
+				supply house { 12 V }
+				network net of kind instrument bus {
+					backbone of tenth { tee t1 : tee4 cable east 5 m tee t2 : tee4 }
+					feed entry : t1.4 via fusedTail from house
+					drop t1.1 to a : amp
+					drop t2.1 to b : amp
+				}
+				""");
+
+		assertEquals(List.of("SOURCE house: power a b", "FUSE entry.leg-1: power a b"),
+				losses.stream().filter(each -> each.startsWith("SOURCE") || each.startsWith("FUSE")).toList());
+		assertEquals(List.of("CABLE east: power b data b", "CABLE entry.leg-1: power a b"), losses.stream().filter(each -> each.startsWith("CABLE")).toList());
+	}
+
 	/** A second way round keeps everything alive when one of both is cut. */
 	@Test
 	void aLoopLosesNothingByOneCut() {

@@ -120,6 +120,24 @@ class SimpleFormulaTest {
 		assertEquals(11, volts(boat.nominal(), "net.a"), 1e-9);
 	}
 
+	/** Fed through a port of a tee in the middle: 20 LEN over 4 m to one side, 10 LEN over 10 m to the other; the device at that tee counts for neither. */
+	@Test
+	void aFeedThroughAPortHasTwoSidesAsWell() {
+		ComputedBoat boat = ComputedBoat.with("""
+				supply house { 12 V }
+				network net of kind instrument bus {
+					backbone of tenth { tee t1 : tee1 cable 4 m tee t2 : tee4 cable 10 m tee t3 : tee1 }
+					feed entry : t2.4 via tail from house
+					drop t1.1 to a : amp
+					drop t2.1 to b : amp
+					drop t3.1 to c : halfAmp
+				}
+				""");
+
+		assertEquals(List.of(0.8, 1.0), simple(boat).stream().map(each -> Math.round(each.drop().volts() * 1e9) / 1e9).toList());
+		assertEquals(12 - 2 * 0.1 * 2.5, boat.nominal().of("trial.net.b").orElseThrow().voltage().volts(), 1e-9, "behind 1 m of cord");
+	}
+
 	/** An isolator that breaks the supply makes two sections, each with a formula of its own. */
 	@Test
 	void theFormulaEndsAtAnIsolator() {

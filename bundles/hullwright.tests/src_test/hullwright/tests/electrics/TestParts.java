@@ -27,6 +27,7 @@ final class TestParts {
 				isolator gap { backbone plain male, plain female; breaks supply, joins return }
 				isolator wall { backbone plain male, plain female; breaks supply }
 				cord tail { plain male to bare; length 1 m; power 22 AWG, 100 mohm/m each way }
+				cord fusedTail { plain male to bare; length 1 m; power 22 AWG, 100 mohm/m each way; fuse 3 A of glass }
 				fuse glass { rated 1 A, 3 A, 5 A, 10 A; drops 150 mV; opens at 2 times rated within 10 s; opens at 8 times rated within 100 ms }
 				device amp "Draws 1 A" { port bus : plain male; supply 9 V .. 16 V; load 1 A constant current }
 				device halfAmp "Draws 0.5 A" { port bus : plain male; supply 9 V .. 16 V; load 0.5 A constant current }
