@@ -5,7 +5,6 @@
 package hullwright.analysis.fault;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -17,6 +16,7 @@ import java.util.function.IntPredicate;
 import java.util.function.Predicate;
 
 import hullwright.analysis.wiring.AttachedDevice;
+import hullwright.analysis.wiring.JoinedPoints;
 import hullwright.analysis.wiring.Medium;
 import hullwright.analysis.wiring.Span;
 import hullwright.analysis.wiring.SupplyEntry;
@@ -124,7 +124,7 @@ public final class Losses {
 	/** Supplies, and what they hang on: all places where they enter are dead. */
 	private void sources(List<Loss> all) {
 		PowerPlant plant = boat.power();
-		int[] sections = sections();
+		JoinedPoints sections = JoinedPoints.of(wiring, span -> wiring.spans().get(span).passes().supply());
 		for (Bank bank : plant.banks()) {
 			source(all, bank.name(), sections);
 		}
@@ -136,14 +136,14 @@ public final class Losses {
 		}
 	}
 
-	private void source(List<Loss> all, String failing, int[] sections) {
+	private void source(List<Loss> all, String failing, JoinedPoints sections) {
 		Set<Integer> alive = new HashSet<>();
 		Set<Integer> dead = new HashSet<>();
 		for (SupplyEntry entry : wiring.entries()) {
-			(hangsOn(entry.supply(), failing, new HashSet<>()) ? dead : alive).add(sections[entry.point()]);
+			(hangsOn(entry.supply(), failing, new HashSet<>()) ? dead : alive).add(sections.first(entry.point()));
 		}
 		dead.removeAll(alive);
-		all.add(new Loss(Loss.What.SOURCE, failing, Optional.empty(), unpowered(point -> dead.contains(sections[point])), List.of(), List.of(), List.of()));
+		all.add(new Loss(Loss.What.SOURCE, failing, Optional.empty(), unpowered(point -> dead.contains(sections.first(point))), List.of(), List.of(), List.of()));
 	}
 
 	private boolean hangsOn(String name, String failing, Set<String> seen) {
@@ -156,30 +156,6 @@ public final class Losses {
 		Optional<String> behind = boat.power().supplies().stream().filter(each -> each.name().equals(name)).findFirst().flatMap(Supply::from)
 				.or(() -> boat.power().converters().stream().filter(each -> each.name().equals(name)).findFirst().flatMap(Converter::from));
 		return behind.map(each -> hangsOn(each, failing, seen)).orElse(false);
-	}
-
-	private int[] sections() {
-		int[] section = new int[wiring.points()];
-		Arrays.setAll(section, point -> point);
-		for (Span span : wiring.spans()) {
-			if (span.passes().supply()) {
-				int one = root(section, span.from());
-				section[root(section, span.to())] = one;
-			}
-		}
-		for (int point = 0; point < section.length; point++) {
-			section[point] = root(section, point);
-		}
-		return section;
-	}
-
-	private static int root(int[] section, int point) {
-		int at = point;
-		while (section[at] != at) {
-			section[at] = section[section[at]];
-			at = section[at];
-		}
-		return at;
 	}
 
 	private void bridges(List<Loss> all) {

@@ -15,6 +15,7 @@ import hullwright.analysis.circuit.Solution;
 import hullwright.analysis.circuit.UnloadedCircuit;
 import hullwright.analysis.conductor.CopperConductor;
 import hullwright.analysis.wiring.AttachedDevice;
+import hullwright.analysis.wiring.JoinedPoints;
 import hullwright.analysis.wiring.Medium;
 import hullwright.analysis.wiring.Span;
 import hullwright.analysis.wiring.TerminatingResistor;
@@ -73,7 +74,7 @@ final class SignalPair {
 			node[point] = circuit.node();
 		}
 		for (Span span : wiring.spans()) {
-			if (span.network() == network && span.passes().signal()) {
+			if (carriesSignal(span)) {
 				circuit.resistor(node[span.from()], node[span.to()], 2 * ohms(span.medium()));
 			}
 		}
@@ -101,27 +102,14 @@ final class SignalPair {
 
 	/** The devices that hear each other, part by part, the largest first. */
 	List<List<String>> parts() {
-		int[] root = new int[wiring.points()];
-		for (int point = 0; point < root.length; point++) {
-			root[point] = point;
-		}
-		for (Span span : wiring.spans()) {
-			if (span.network() == network && span.passes().signal()) {
-				root[find(root, span.to())] = find(root, span.from());
-			}
-		}
+		JoinedPoints joined = JoinedPoints.of(wiring, span -> carriesSignal(wiring.spans().get(span)));
 		Map<Integer, List<String>> parts = new LinkedHashMap<>();
-		devices.forEach(each -> parts.computeIfAbsent(find(root, each.point()), none -> new ArrayList<>()).add(each.device().name()));
+		devices.forEach(each -> parts.computeIfAbsent(joined.first(each.point()), none -> new ArrayList<>()).add(each.device().name()));
 		return parts.values().stream().sorted((one, other) -> Integer.compare(other.size(), one.size())).toList();
 	}
 
-	private static int find(int[] root, int point) {
-		int at = point;
-		while (root[at] != at) {
-			root[at] = root[root[at]];
-			at = root[at];
-		}
-		return at;
+	private boolean carriesSignal(Span span) {
+		return span.network() == network && span.passes().signal();
 	}
 
 	/** The readings at both ends of every backbone. */

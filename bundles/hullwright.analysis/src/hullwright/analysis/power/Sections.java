@@ -6,6 +6,7 @@ package hullwright.analysis.power;
 
 import java.util.Arrays;
 
+import hullwright.analysis.wiring.JoinedPoints;
 import hullwright.analysis.wiring.Span;
 import hullwright.analysis.wiring.Wiring;
 
@@ -19,24 +20,17 @@ record Sections(int[] sectionOfPoint, int[] networkOfSection) {
 
 	/** The sections of a wiring; a span conducts where it has a resistor in its supply conductor. */
 	static Sections of(Wiring wiring, int[] supplyOfSpan) {
-		int[] root = new int[wiring.points()];
-		Arrays.setAll(root, point -> point);
+		JoinedPoints joined = JoinedPoints.of(wiring, span -> supplyOfSpan[span] >= 0);
 		int[] network = new int[wiring.points()];
-		for (int i = 0; i < supplyOfSpan.length; i++) {
-			Span span = wiring.spans().get(i);
+		for (Span span : wiring.spans()) {
 			network[span.from()] = span.network();
 			network[span.to()] = span.network();
-			if (supplyOfSpan[i] >= 0) {
-				int one = find(root, span.from());
-				int other = find(root, span.to());
-				root[Math.max(one, other)] = Math.min(one, other);
-			}
 		}
 		int[] sectionOfPoint = new int[wiring.points()];
 		int[] networkOfSection = new int[wiring.points()];
 		int count = 0;
-		for (int point = 0; point < root.length; point++) {
-			int first = find(root, point);
+		for (int point = 0; point < network.length; point++) {
+			int first = joined.first(point);
 			if (first == point) {
 				networkOfSection[count] = network[point];
 				sectionOfPoint[point] = count++;
@@ -57,14 +51,5 @@ record Sections(int[] sectionOfPoint, int[] networkOfSection) {
 
 	int network(int section) {
 		return networkOfSection[section];
-	}
-
-	private static int find(int[] root, int point) {
-		int at = point;
-		while (root[at] != at) {
-			root[at] = root[root[at]];
-			at = root[at];
-		}
-		return at;
 	}
 }

@@ -1,0 +1,71 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.report.figures;
+
+import hullwright.analysis.electrics.BoatElectrics;
+import hullwright.analysis.line.LineAssumption;
+import hullwright.analysis.power.Assumption;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+
+/**
+ * What was assumed where a text is silent, in words.
+ */
+final class AssumptionText {
+
+	private final BoatElectrics boat;
+	private final Wording wording;
+
+	AssumptionText(BoatElectrics boat, Wording wording) {
+		this.boat = boat;
+		this.wording = wording;
+	}
+
+	List<String> lines() {
+		Map<Assumption.Kind, TreeSet<String>> power = new EnumMap<>(Assumption.Kind.class);
+		boat.states().forEach(state -> state.lowest().assumptions()
+				.forEach(each -> power.computeIfAbsent(each.kind(), none -> new TreeSet<>()).addAll(each.subjects())));
+		Map<LineAssumption.Kind, TreeSet<String>> line = new EnumMap<>(LineAssumption.Kind.class);
+		boat.lines().forEach(each -> each.assumptions()
+				.forEach(one -> line.computeIfAbsent(one.kind(), none -> new TreeSet<>()).addAll(one.subjects())));
+		List<String> lines = new ArrayList<>();
+		power.forEach((kind, subjects) -> lines.add(word(kind) + ": " + some(subjects)));
+		line.forEach((kind, subjects) -> lines.add(word(kind) + ": " + some(subjects)));
+		lines.add("All copper has one temperature, that of the hottest place for the lowest voltages; switches, tees and feed-throughs resist nothing");
+		return lines;
+	}
+
+	private String some(TreeSet<String> subjects) {
+		return wording.some(List.copyOf(subjects), boat.boat().networks().size() == 1 ? boat.boat().networks().get(0).name() : "");
+	}
+
+	private static String word(Assumption.Kind kind) {
+		return switch (kind) {
+		case CONTACT_RESISTANCE -> "A contact has 5 mohm";
+		case CONDUCTOR -> "Power conductors are of 22 AWG";
+		case FUSE_RESISTANCE -> "A fuse or breaker resists nothing";
+		case BANK_RESISTANCE -> "A bank has no internal resistance";
+		case LEAD -> "A lead has no length";
+		case EFFICIENCY -> "A converter loses nothing";
+		case REFERENCE_VOLTAGE -> "A stated load holds at 12 V";
+		case GUARANTEED_LOAD -> "A device draws at most what it usually draws";
+		case LOAD -> "A device draws nothing from the network";
+		case DIP -> "A source that is fed from another does not dip by itself";
+		};
+	}
+
+	private static String word(LineAssumption.Kind kind) {
+		return switch (kind) {
+		case INPUT_RESISTANCE -> "A node shows 30 kohm across the signal pair";
+		case SIGNAL_CONDUCTOR -> "Signal conductors are of 24 AWG";
+		case DELAY -> "A signal takes 5 ns a metre";
+		case CONTACT_RESISTANCE -> "A signal contact has 5 mohm";
+		case TERMINATOR -> "A terminator has 120 ohm";
+		};
+	}
+}

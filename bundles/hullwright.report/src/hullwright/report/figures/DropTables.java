@@ -1,0 +1,65 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.report.figures;
+
+import hullwright.analysis.electrics.BoatElectrics;
+import hullwright.analysis.power.LeadSizing;
+import hullwright.analysis.power.SimpleDrop;
+import hullwright.analysis.power.TapPlace;
+import hullwright.network.Network;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Voltage drops by the formulas of the trade, and where a supply would better enter.
+ */
+final class DropTables {
+
+	private final BoatElectrics boat;
+	private final Wording wording;
+
+	DropTables(BoatElectrics boat, Wording wording) {
+		this.boat = boat;
+		this.wording = wording;
+	}
+
+	/** The simple formula, for each side of each place where a supply enters. */
+	TextTable simple(Network network) {
+		TextTable table = new TextTable("From", "Towards", ">Load", ">Length", ">Drop by formula");
+		for (SimpleDrop each : boat.simpleDrops()) {
+			if (each.network().equals(network.name()) && each.length().metres() > 0) {
+				table.row(wording.name(each.part(), network.name()), each.towardsEnd() ? "end of backbone" : "start of backbone",
+						Wording.number(each.load().amperes() / 0.05, 0) + " LEN", Wording.metres(each.length()), Wording.volts(each.drop()));
+			}
+		}
+		return table;
+	}
+
+	/** Where supplies would better enter a network; places that gain less than this are not worth a word. */
+	List<String> taps(Network network) {
+		Map<String, TapPlace> places = new LinkedHashMap<>();
+		boat.states().stream().flatMap(state -> state.taps().stream()).filter(each -> each.network().equals(network.name()))
+				.sorted(Comparator.comparing(TapPlace::gain).reversed()).forEach(each -> places.putIfAbsent(each.present(), each));
+		return places.values().stream().map(each -> each.gain().volts() < 0.01
+				? wording.name(each.supply()) + " enters where it should, at " + wording.name(each.present(), network.name()) + "."
+				: wording.name(each.supply()) + " would better enter beside " + wording.name(each.best(), network.name()) + " than at "
+						+ wording.name(each.present(), network.name()) + ": the weakest device would lose " + Wording.volts(each.lossThere())
+						+ " instead of " + Wording.volts(each.lossNow()) + ".")
+				.toList();
+	}
+
+	/** Leads beside what the feed-wire formula asks. */
+	TextTable leads() {
+		TextTable table = new TextTable("Lead of", ">Length", ">Wire", ">Sized for", ">Asked at 3 %", "", ">Asked at 10 %", "");
+		for (LeadSizing each : boat.leadSizings()) {
+			table.row(wording.name(each.of()), Wording.metres(each.lead().length()), each.lead().size().toString(), Wording.amperes(each.current()),
+					each.critical().area().toString(), each.critical().fulfilled() ? "" : "thinner", each.other().area().toString(),
+					each.other().fulfilled() ? "" : "thinner");
+		}
+		return table;
+	}
+}

@@ -1,0 +1,142 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.report.figures;
+
+import hullwright.analysis.electrics.BoatElectrics;
+import hullwright.analysis.line.LineFigures;
+import hullwright.network.Network;
+import hullwright.rules.Finding;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/**
+ * The figures of boats for a person at a terminal: what matters most of each network first, then the tables behind it, then what
+ * was assumed.
+ */
+public final class FiguresText {
+
+	/** As many lines of a long table are shown, unless all are wanted. */
+	private static final int SOME = 8;
+
+	private static final String INDENT = "  ";
+
+	private final int most;
+	private final StringBuilder text = new StringBuilder();
+
+	private FiguresText(boolean all) {
+		most = all ? Integer.MAX_VALUE : SOME;
+	}
+
+	/**
+	 * Writes the figures of projects.
+	 *
+	 * @param all whether every line of every table is wanted
+	 */
+	public static String of(List<ProjectFigures> projects, boolean all) {
+		return projects.stream().map(project -> new FiguresText(all).project(project, projects.size() > 1)).collect(Collectors.joining("\n"));
+	}
+
+	private String project(ProjectFigures project, boolean named) {
+		if (named) {
+			line("Project " + project.name());
+			line("");
+		}
+		for (Finding problem : project.problems()) {
+			line(problem.severity().word() + "  " + project.place(problem.origin()));
+			line(INDENT + problem.message());
+			line("");
+		}
+		project.boats().forEach(this::boat);
+		if (project.boats().isEmpty() && project.gaps().isEmpty()) {
+			line("No series is declared here, so nothing was computed.");
+		}
+		project.gaps().forEach(gap -> line("Not computed: " + gap + "."));
+		if (!project.boats().isEmpty()) {
+			line("These figures are estimates for design. Wires, contacts and devices differ: measure after installation. Local codes,");
+			line("the makers' instructions and a licensed electrician decide. Batteries deliver thousands of amperes into a short");
+			line("circuit: isolate them before you work on wiring.");
+		}
+		return text.toString();
+	}
+
+	private void boat(BoatElectrics boat) {
+		Wording wording = new Wording(boat.boat().series());
+		String revision = boat.boat().revision().isEmpty() ? "" : " revision " + boat.boat().revision();
+		line(boat.boat().series() + revision + ", " + boat.boat().selection());
+		line("");
+		List<String> problems = new ProblemText(boat, wording).lines();
+		problems.forEach(problem -> line("Not computed as it is: " + problem + "."));
+		if (!problems.isEmpty()) {
+			line("");
+		}
+		boat.boat().networks().forEach(network -> network(boat, network, wording));
+		CurrentTables currents = new CurrentTables(boat, wording);
+		table("Fuses and breakers, at guaranteed loads and starting", currents.fuses(), 0);
+		table("Banks and converters, at guaranteed loads", currents.sources(), 0);
+		table("Leads by the feed-wire formula of the marine trade (3 %: electronics and what safety hangs on)", new DropTables(boat, wording).leads(), 0);
+		LossTable losses = new LossTable(boat, wording);
+		table("What is lost when one thing fails, with all supplies on", losses.table(most), losses.size());
+		line("Assumed where the texts are silent");
+		new AssumptionText(boat, wording).lines().forEach(each -> line(INDENT + each + "."));
+		line("");
+	}
+
+	private void network(BoatElectrics boat, Network network, Wording wording) {
+		line("Network " + wording.name(network.name()));
+		new NetworkSummary(boat, network, wording).lines().forEach(each -> line(INDENT + each));
+		line("");
+		DeviceTable devices = new DeviceTable(boat, network, wording);
+		table("Voltages at the devices: the worst of all power states", devices.table(most), devices.size());
+		if (!devices.unfed().isEmpty()) {
+			line(INDENT + "Fed in no power state: " + wording.some(devices.unfed(), network.name()) + ".");
+			line("");
+		}
+		CurrentTables currents = new CurrentTables(boat, wording);
+		table("Supplies, at guaranteed loads", currents.entries(network), 0);
+		table("Cables and contacts against their ratings, at guaranteed loads", currents.conductors(network, most), conductors(boat, network));
+		DropTables drops = new DropTables(boat, wording);
+		table("The simple formula of the trade, all load at the far end, without drops, contacts and lead", drops.simple(network), 0);
+		paragraph("Where supplies enter", drops.taps(network));
+		FaultTable faults = new FaultTable(boat, network, wording);
+		if (faults.size() > 0) {
+			table(faults.summary(), faults.table(most), faults.size());
+			faults.notes(most).forEach(each -> line(INDENT + each));
+		}
+		boat.lines().stream().filter(each -> each.network().equals(network.name())).findFirst().ifPresent(each -> line(each, wording));
+	}
+
+	private void line(LineFigures figures, Wording wording) {
+		paragraph("Signal line", new LineText(figures, wording).lines());
+	}
+
+	private static int conductors(BoatElectrics boat, Network network) {
+		return new CurrentTables(boat, new Wording(boat.boat().series())).conductors(network, Integer.MAX_VALUE).size();
+	}
+
+	private void paragraph(String title, List<String> lines) {
+		if (!lines.isEmpty()) {
+			line(title);
+			lines.forEach(each -> line(INDENT + each));
+			line("");
+		}
+	}
+
+	/** A table under its title, with a note if only the first lines of more are shown. */
+	private void table(String title, TextTable table, int all) {
+		if (table.isEmpty()) {
+			return;
+		}
+		line(title);
+		table.lines(INDENT).forEach(this::line);
+		if (all > table.size()) {
+			line(INDENT + "and " + (all - table.size()) + " more, none of them worse (--all shows them)");
+		}
+		line("");
+	}
+
+	private void line(String line) {
+		text.append(line).append('\n');
+	}
+}

@@ -1,0 +1,71 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.report.figures;
+
+import hullwright.analysis.electrics.BoatElectrics;
+import hullwright.analysis.line.LineFigures;
+import hullwright.analysis.line.LineProblem;
+import hullwright.analysis.power.PowerFlow;
+import hullwright.analysis.power.PowerProblem;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * What kept figures from being computed, in words; each once, whatever the states in which it occurs.
+ */
+final class ProblemText {
+
+	private final BoatElectrics boat;
+	private final Wording wording;
+
+	ProblemText(BoatElectrics boat, Wording wording) {
+		this.boat = boat;
+		this.wording = wording;
+	}
+
+	List<String> lines() {
+		Set<String> lines = new LinkedHashSet<>();
+		boat.states().stream().flatMap(state -> Stream.of(state.nominal(), state.lowest(), state.highest(), state.starting()))
+				.forEach(flow -> tell(flow, lines));
+		boat.lines().forEach(line -> line.problems().forEach(problem -> lines.add(word(line, problem))));
+		return List.copyOf(lines);
+	}
+
+	private void tell(PowerFlow flow, Set<String> lines) {
+		flow.problems().forEach(problem -> lines.add(word(problem)));
+	}
+
+	private String word(PowerProblem problem) {
+		if (problem instanceof PowerProblem.Unfed unfed) {
+			return "nothing feeds " + wording.some(unfed.devices(), unfed.network()) + " on " + wording.name(unfed.network())
+					+ ": no supply enters there, or there is no way back to it";
+		} else if (problem instanceof PowerProblem.NoVoltage source) {
+			return "no text states the voltage of " + wording.name(source.source()) + ", so it was left out";
+		} else if (problem instanceof PowerProblem.CannotBeFed load) {
+			return "the voltage breaks down at " + wording.name(load.device()) + ": only " + Wording.perCent(load.share()) + " of all loads can be fed";
+		} else if (problem instanceof PowerProblem.ZeroResistanceLoop loop) {
+			return wording.name(loop.element()) + " closes a loop without any resistance: nothing tells how the current divides";
+		} else if (problem instanceof PowerProblem.ShortedSource shorted) {
+			return wording.name(shorted.element()) + " lies across " + Wording.volts(shorted.across()) + " without any resistance";
+		} else if (problem instanceof PowerProblem.ParallelSources parallel) {
+			return wording.name(parallel.source()) + " lies beside another source without any resistance between, "
+					+ Wording.volts(parallel.difference()) + " apart; it was left out";
+		} else if (problem instanceof PowerProblem.AbsurdValue absurd) {
+			return wording.name(absurd.element()) + " has a value that cannot be (" + absurd.value() + "); it was left out";
+		}
+		return "values of " + wording.name(((PowerProblem.OutOfRange) problem).element()) + " lie too far apart to be computed";
+	}
+
+	private String word(LineFigures line, LineProblem problem) {
+		if (problem instanceof LineProblem.Parted parted) {
+			return "the signal line of " + wording.name(line.network()) + " is in " + parted.parts().size() + " parts that do not hear each other: "
+					+ parted.parts().stream().map(each -> wording.some(each, line.network())).collect(Collectors.joining(" / "));
+		}
+		return "nothing terminates the signal line of " + wording.name(line.network());
+	}
+}

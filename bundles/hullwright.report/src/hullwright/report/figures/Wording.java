@@ -1,0 +1,112 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.report.figures;
+
+import hullwright.analysis.power.Conditions;
+import hullwright.network.power.PowerState;
+import hullwright.quantity.Current;
+import hullwright.quantity.Duration;
+import hullwright.quantity.Length;
+import hullwright.quantity.Resistance;
+import hullwright.quantity.Voltage;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * Figures and names as a person at a terminal reads them: voltages and currents to a hundredth, names without what all of them
+ * begin with.
+ */
+final class Wording {
+
+	/** Of a long list of names this many are told. */
+	private static final int SOME = 5;
+
+	private final String prefix;
+
+	/** The wording for one boat, whose names begin with that of its series. */
+	Wording(String series) {
+		prefix = series + ".";
+	}
+
+	static String volts(Voltage voltage) {
+		return number(voltage.volts(), 2) + " V";
+	}
+
+	static String volts(Optional<Voltage> voltage) {
+		return voltage.map(Wording::volts).orElse("-");
+	}
+
+	static String amperes(Current current) {
+		return number(current.amperes(), 2) + " A";
+	}
+
+	static String amperes(Optional<Current> current) {
+		return current.map(Wording::amperes).orElse("-");
+	}
+
+	static String ohms(Resistance resistance) {
+		return number(resistance.ohms(), 1) + " ohm";
+	}
+
+	static String metres(Length length) {
+		return number(length.metres(), 1) + " m";
+	}
+
+	/** A time: milliseconds, seconds or minutes, as people would say it. */
+	static String time(Duration duration) {
+		double seconds = duration.seconds();
+		if (seconds < 1) {
+			return number(seconds * 1000, 0) + " ms";
+		}
+		return seconds < 120 ? number(seconds, 1) + " s" : number(seconds / 60, 0) + " min";
+	}
+
+	static String perCent(double share) {
+		return number(share * 100, 0) + " %";
+	}
+
+	/** A number with this many decimals, without a sign on a zero. */
+	static String number(double value, int decimals) {
+		String text = String.format(Locale.ROOT, "%." + decimals + "f", value);
+		return text.matches("-0(\\.0*)?") ? text.substring(1) : text;
+	}
+
+	/** A qualified name without that of the series. */
+	String name(String qualified) {
+		return qualified.startsWith(prefix) ? qualified.substring(prefix.length()) : qualified;
+	}
+
+	/** A qualified name without that of the series and of its network. */
+	String name(String qualified, String network) {
+		return qualified.startsWith(network + ".") ? qualified.substring(network.length() + 1) : name(qualified);
+	}
+
+	/** Names, the first few of many. */
+	String some(List<String> qualified, String network) {
+		List<String> names = qualified.stream().map(each -> name(each, network)).toList();
+		return names.size() <= SOME + 1 ? String.join(", ", names)
+				: String.join(", ", names.subList(0, SOME)) + " and " + (names.size() - SOME) + " more";
+	}
+
+	static String state(Optional<PowerState> state) {
+		return state.map(each -> each.title().isEmpty() ? each.name().substring(each.name().lastIndexOf('.') + 1) : each.title().toLowerCase(Locale.ROOT))
+				.orElse("everything on");
+	}
+
+	static String conditions(Conditions conditions) {
+		String banks = switch (conditions.banks()) {
+		case LOWEST -> "lowest bank";
+		case NOMINAL -> "nominal voltage";
+		case HIGHEST -> "highest bank";
+		};
+		String loads = switch (conditions.loads()) {
+		case NOMINAL -> "usual loads";
+		case GUARANTEED -> "guaranteed loads";
+		case STARTING -> "all devices starting at once";
+		};
+		return banks + ", " + loads + ", wire at " + conditions.conductors();
+	}
+}
