@@ -9,9 +9,11 @@ import hullwright.resolve.OptionSpace;
 import hullwright.resolve.SeriesPlan;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedSet;
 import java.util.TreeSet;
 
 /**
@@ -34,8 +36,17 @@ record BoatsOfSeries(List<Selection> boats, boolean allOrderable, boolean allSol
 			return plan.hull(sold.name())
 					.map(hull -> one(hull, Optional.empty()))
 					.orElse(none("series " + plan.name() + " has no hull '" + sold.name() + "'"));
+		} else if (wanted instanceof WantedBoats.Plainest) {
+			return plainest(plan);
 		}
 		return all(plan);
+	}
+
+	private static BoatsOfSeries plainest(SeriesPlan plan) {
+		return plan.options().orderable(MOST_COMBINATIONS).combinations().stream()
+				.min(Comparator.<SortedSet<String>>comparingInt(Set::size).thenComparing(options -> String.join(" ", options)))
+				.map(options -> one(SeriesPlan.ordered(options), Optional.empty()))
+				.orElseGet(() -> none("no boat of series " + plan.name() + " can be ordered: its options contradict each other"));
 	}
 
 	private static BoatsOfSeries one(Selection boat, Optional<String> gap) {

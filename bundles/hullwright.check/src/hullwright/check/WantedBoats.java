@@ -35,4 +35,8 @@ public sealed interface WantedBoats {
 	 */
 	record Sold(String name) implements WantedBoats {
 	}
+
+	/** Of each series the one boat with the fewest options that can be ordered. */
+	record Plainest() implements WantedBoats {
+	}
 }

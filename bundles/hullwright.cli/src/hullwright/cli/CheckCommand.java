@@ -16,9 +16,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.TreeSet;
 import java.util.concurrent.Callable;
-import java.util.stream.Stream;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -59,24 +57,6 @@ final class CheckCommand implements Callable<Integer> {
 		this.terminal = terminal;
 	}
 
-	/** Which one boat to check, instead of all. */
-	static final class OneBoat {
-		@Option(names = "--with", paramLabel = "OPTIONS",
-				description = "Check the one boat with these options and no others; names with commas between them.")
-		private String options;
-
-		@Option(names = "--base", description = "Check the one boat without any option.")
-		private boolean base;
-
-		@Option(names = "--hull", paramLabel = "NAME", description = "Check this one hull.")
-		private String hull;
-	}
-
-	/** How a report is written. */
-	enum Format {
-		text, json
-	}
-
 	/** From which severity on the process ends with the status of findings. */
 	enum FailOn {
 		advice, warning, error, never;
@@ -93,7 +73,7 @@ final class CheckCommand implements Callable<Integer> {
 		LocalDate today = asOf == null ? LocalDate.now() : asOf;
 		List<ProjectReport> reports = new ArrayList<>();
 		for (Project project : projects) {
-			CheckReport report = checker.check(new CheckRequest(project.snapshot(), project.focus(), boats(), today));
+			CheckReport report = checker.check(new CheckRequest(project.snapshot(), project.focus(), oneBoat == null ? new WantedBoats.All() : oneBoat.wanted(), today));
 			reports.add(new ProjectReport(project.folder(), report));
 		}
 		if (format == Format.json) {
@@ -102,19 +82,6 @@ final class CheckCommand implements Callable<Integer> {
 			terminal.out().print(TextReport.of(reports, terminal.coloured()));
 		}
 		return reports.stream().mapToInt(report -> status(report.report())).max().orElse(ExitStatus.CLEAN);
-	}
-
-	private WantedBoats boats() {
-		if (oneBoat == null) {
-			return new WantedBoats.All();
-		} else if (oneBoat.hull != null) {
-			return new WantedBoats.Sold(oneBoat.hull);
-		}
-		TreeSet<String> options = new TreeSet<>();
-		if (!oneBoat.base) {
-			Stream.of(oneBoat.options.split(",")).map(String::strip).filter(option -> !option.isEmpty()).forEach(options::add);
-		}
-		return new WantedBoats.WithOptions(options);
 	}
 
 	private int status(CheckReport report) {

@@ -60,6 +60,7 @@ public final class Main {
 	private static CommandLine commandLine(Terminal terminal) {
 		CommandLine commandLine = new CommandLine(new HullwrightCommand(terminal));
 		commandLine.addSubcommand(new CheckCommand(terminal));
+		commandLine.addSubcommand(new ComputeCommand(terminal));
 		commandLine.addSubcommand(new FormatCommand(terminal));
 		commandLine.addSubcommand(new ExplainCommand(terminal));
 		commandLine.addSubcommand(new CommandLine.HelpCommand());

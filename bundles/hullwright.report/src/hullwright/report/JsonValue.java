@@ -12,9 +12,9 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 
 /**
- * Writes a value of a finding: a quantity under its name and unit, anything else under its name.
+ * Writes a value: a quantity under its name and unit, anything else under its name.
  */
-final class JsonValue {
+public final class JsonValue {
 
 	/** Digits beyond these are noise of binary fractions: 6.8 m is written as 6.8. */
 	private static final MathContext DIGITS = new MathContext(12);
@@ -22,7 +22,8 @@ final class JsonValue {
 	private JsonValue() {
 	}
 
-	static void add(JsonObject json, String name, Object value) {
+	/** Adds a value under its name, a quantity with its unit after it. */
+	public static void add(JsonObject json, String name, Object value) {
 		if (value instanceof ScalarQuantity<?> quantity) {
 			BigDecimal rounded = new BigDecimal(quantity.si()).round(DIGITS).stripTrailingZeros();
 			json.addProperty(name + "_" + unit(quantity), rounded.scale() < 0 ? rounded.setScale(0) : rounded);

@@ -4,7 +4,6 @@
  */
 package hullwright.analysis.electrics;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -42,15 +41,19 @@ public record BoatElectrics(Boat boat, Wiring wiring, List<StateElectrics> state
 
 	/** Computes everything. */
 	public static BoatElectrics of(Boat boat) {
+		List<PowerState> declared = boat.power().states();
+		return of(boat, declared.isEmpty() ? List.of(Optional.empty()) : declared.stream().map(Optional::of).toList());
+	}
+
+	/** Computes everything in one power state only. */
+	public static BoatElectrics of(Boat boat, PowerState state) {
+		return of(boat, List.of(Optional.of(state)));
+	}
+
+	private static BoatElectrics of(Boat boat, List<Optional<PowerState>> wanted) {
 		Wiring wiring = Wiring.of(boat);
 		StateComputation computation = new StateComputation(boat, wiring);
-		List<StateElectrics> states = new ArrayList<>();
-		if (boat.power().states().isEmpty()) {
-			states.add(computation.of(Optional.empty()));
-		}
-		for (PowerState each : boat.power().states()) {
-			states.add(computation.of(Optional.of(each)));
-		}
+		List<StateElectrics> states = wanted.stream().map(computation::of).toList();
 		List<SimpleDrop> drops = boat.networks().stream().flatMap(network -> SimpleDrop.of(network).stream()).toList();
 		List<LeadSizing> sizings = LeadSizing.of(boat, wiring, states.stream().flatMap(each -> Stream.of(each.lowest(), each.starting())).toList());
 		return new BoatElectrics(boat, wiring, states, drops, sizings, Losses.of(boat, wiring), LineFigures.of(boat, wiring));

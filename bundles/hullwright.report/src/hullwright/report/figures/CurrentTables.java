@@ -128,7 +128,7 @@ final class CurrentTables {
 							wording.name(name), Wording.volts(each.source.voltage()), Wording.amperes(each.source.current()),
 							each.source.input().map(input -> Wording.volts(input.voltage())).orElse(""),
 							each.source.input().map(input -> Wording.number(input.power().watts(), 1) + " W").orElse(""),
-							boat.states().size() > 1 ? Wording.state(each.state.state()) : ""));
+							boat.states().size() > 1 && each.source.current().amperes() != 0 ? Wording.state(each.state.state()) : ""));
 		}
 		return table;
 	}

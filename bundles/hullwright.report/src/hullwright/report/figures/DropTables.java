@@ -9,10 +9,13 @@ import hullwright.analysis.power.LeadSizing;
 import hullwright.analysis.power.SimpleDrop;
 import hullwright.analysis.power.TapPlace;
 import hullwright.network.Network;
+import hullwright.quantity.CrossSection;
+import hullwright.quantity.Voltage;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * Voltage drops by the formulas of the trade, and where a supply would better enter.
@@ -57,9 +60,21 @@ final class DropTables {
 		TextTable table = new TextTable("Lead of", ">Length", ">Wire", ">Sized for", ">Asked at 3 %", "", ">Asked at 10 %", "");
 		for (LeadSizing each : boat.leadSizings()) {
 			table.row(wording.name(each.of()), Wording.metres(each.lead().length()), each.lead().size().toString(), Wording.amperes(each.current()),
-					each.critical().area().toString(), each.critical().fulfilled() ? "" : "thinner", each.other().area().toString(),
+					area(each.critical().area()), each.critical().fulfilled() ? "" : "thinner", area(each.other().area()),
 					each.other().fulfilled() ? "" : "thinner");
 		}
 		return table;
+	}
+
+	private static String area(CrossSection area) {
+		return Wording.number(area.squareMillimetres(), 2) + " mm2";
+	}
+
+	/** The full result beside the formula, in a sentence; none where the network is not fed. */
+	Optional<String> beside(Network network) {
+		return boat.states().stream().flatMap(state -> state.lowest().devices().stream())
+				.filter(each -> each.network().equals(network.name())).flatMap(each -> each.drop().stream()).max(Voltage::compareTo)
+				.map(drop -> "The full calculation finds " + Wording.volts(drop) + " at most: loads are spread along the line, but drops, contacts and the "
+						+ "warm wire count.");
 	}
 }

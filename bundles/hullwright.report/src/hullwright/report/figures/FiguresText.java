@@ -22,6 +22,9 @@ public final class FiguresText {
 
 	private static final String INDENT = "  ";
 
+	/** In characters. */
+	private static final int WIDTH = 110;
+
 	private final int most;
 	private final StringBuilder text = new StringBuilder();
 
@@ -48,7 +51,7 @@ public final class FiguresText {
 			line(INDENT + problem.message());
 			line("");
 		}
-		project.boats().forEach(this::boat);
+		project.boats().forEach(boat -> boat(boat, project.plainest()));
 		if (project.boats().isEmpty() && project.gaps().isEmpty()) {
 			line("No series is declared here, so nothing was computed.");
 		}
@@ -61,10 +64,11 @@ public final class FiguresText {
 		return text.toString();
 	}
 
-	private void boat(BoatElectrics boat) {
+	private void boat(BoatElectrics boat, boolean plainest) {
 		Wording wording = new Wording(boat.boat().series());
 		String revision = boat.boat().revision().isEmpty() ? "" : " revision " + boat.boat().revision();
-		line(boat.boat().series() + revision + ", " + boat.boat().selection());
+		line(boat.boat().series() + revision + ", " + boat.boat().selection()
+				+ (plainest ? " (the boat with the fewest options; --with and --hull choose another)" : ""));
 		line("");
 		List<String> problems = new ProblemText(boat, wording).lines();
 		problems.forEach(problem -> line("Not computed as it is: " + problem + "."));
@@ -79,13 +83,13 @@ public final class FiguresText {
 		LossTable losses = new LossTable(boat, wording);
 		table("What is lost when one thing fails, with all supplies on", losses.table(most), losses.size());
 		line("Assumed where the texts are silent");
-		new AssumptionText(boat, wording).lines().forEach(each -> line(INDENT + each + "."));
+		new AssumptionText(boat, wording).lines().forEach(each -> sentence(each + "."));
 		line("");
 	}
 
 	private void network(BoatElectrics boat, Network network, Wording wording) {
 		line("Network " + wording.name(network.name()));
-		new NetworkSummary(boat, network, wording).lines().forEach(each -> line(INDENT + each));
+		new NetworkSummary(boat, network, wording).lines().forEach(this::sentence);
 		line("");
 		DeviceTable devices = new DeviceTable(boat, network, wording);
 		table("Voltages at the devices: the worst of all power states", devices.table(most), devices.size());
@@ -98,11 +102,14 @@ public final class FiguresText {
 		table("Cables and contacts against their ratings, at guaranteed loads", currents.conductors(network, most), conductors(boat, network));
 		DropTables drops = new DropTables(boat, wording);
 		table("The simple formula of the trade, all load at the far end, without drops, contacts and lead", drops.simple(network), 0);
+		if (!drops.simple(network).isEmpty()) {
+			drops.beside(network).ifPresent(each -> paragraph("", List.of(each)));
+		}
 		paragraph("Where supplies enter", drops.taps(network));
 		FaultTable faults = new FaultTable(boat, network, wording);
 		if (faults.size() > 0) {
 			table(faults.summary(), faults.table(most), faults.size());
-			faults.notes(most).forEach(each -> line(INDENT + each));
+			paragraph("", faults.notes(most));
 		}
 		boat.lines().stream().filter(each -> each.network().equals(network.name())).findFirst().ifPresent(each -> line(each, wording));
 	}
@@ -116,11 +123,17 @@ public final class FiguresText {
 	}
 
 	private void paragraph(String title, List<String> lines) {
-		if (!lines.isEmpty()) {
-			line(title);
-			lines.forEach(each -> line(INDENT + each));
-			line("");
+		if (lines.isEmpty()) {
+			return;
 		}
+		if (title.isEmpty()) {
+			// goes with the table above it
+			text.setLength(text.length() - 1);
+		} else {
+			line(title);
+		}
+		lines.forEach(this::sentence);
+		line("");
 	}
 
 	/** A table under its title, with a note if only the first lines of more are shown. */
@@ -134,6 +147,22 @@ public final class FiguresText {
 			line(INDENT + "and " + (all - table.size()) + " more, none of them worse (--all shows them)");
 		}
 		line("");
+	}
+
+	/** A sentence, broken between words where it grows too wide. */
+	private void sentence(String sentence) {
+		String indent = INDENT;
+		String rest = sentence;
+		while (indent.length() + rest.length() > WIDTH) {
+			int end = rest.lastIndexOf(' ', WIDTH - indent.length());
+			if (end <= 0) {
+				break;
+			}
+			line(indent + rest.substring(0, end));
+			rest = rest.substring(end + 1);
+			indent = INDENT + INDENT;
+		}
+		line(indent + rest);
 	}
 
 	private void line(String line) {

@@ -33,7 +33,8 @@ final class LossTable {
 	TextTable table(int most) {
 		TextTable table = new TextTable("If this fails", "", ">Without power", ">Cut off", "And");
 		for (Loss each : losses.subList(0, Math.min(most, losses.size()))) {
-			table.row(wording.name(each.element()) + each.other().map(other -> " | " + lastPart(other)).orElse(""), word(each.what()),
+			String home = each.element().substring(0, Math.max(0, each.element().lastIndexOf('.')));
+			table.row(wording.name(each.element()) + each.other().map(other -> " | " + wording.name(other, home)).orElse(""), word(each.what()),
 					count(each.withoutPower()), count(each.withoutData()), consequence(each));
 		}
 		return table;
@@ -48,10 +49,6 @@ final class LossTable {
 			return "nothing passes between " + String.join(" and ", loss.parted().stream().map(wording::name).toList());
 		}
 		return loss.unterminated().isEmpty() ? "" : "the line loses a terminator";
-	}
-
-	private static String lastPart(String qualified) {
-		return qualified.substring(qualified.lastIndexOf('.') + 1);
 	}
 
 	private static String word(Loss.What what) {

@@ -16,8 +16,10 @@ import java.util.List;
  * @param boats the boats
  * @param problems the problems of its texts
  * @param gaps what could not be computed, in words
+ * @param plainest whether nobody chose a boat, so that it is that with the fewest options
  */
-public record ProjectFigures(String name, List<BoatElectrics> boats, List<Finding> problems, List<String> gaps) {
+public record ProjectFigures(String name, List<BoatElectrics> boats, List<Finding> problems, List<String> gaps,
+		boolean plainest) {
 
 	public ProjectFigures {
 		boats = List.copyOf(boats);

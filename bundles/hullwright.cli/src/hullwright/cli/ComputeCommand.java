@@ -1,0 +1,102 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.cli;
+
+import hullwright.analysis.electrics.BoatElectrics;
+import hullwright.check.BoatsRead;
+import hullwright.check.CheckRequest;
+import hullwright.check.Checker;
+import hullwright.check.WantedBoats;
+import hullwright.network.Boat;
+import hullwright.network.power.PowerState;
+import hullwright.report.figures.FiguresJson;
+import hullwright.report.figures.FiguresText;
+import hullwright.report.figures.ProjectFigures;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import picocli.CommandLine.ArgGroup;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/**
+ * {@code hullwright compute}: voltages, currents, faults and the signal line of one boat.
+ */
+@Command(name = "compute", sortOptions = false,
+		description = "Computes the electrics of one boat of each series: voltages and currents in every power state, short circuits, what is "
+				+ "lost when one thing fails, the signal line, and what was assumed.",
+		footer = { "", "Exit status: 0 everything was computed, 2 not everything could be." })
+final class ComputeCommand implements Callable<Integer> {
+
+	private final Terminal terminal;
+
+	@Parameters(paramLabel = "PATH", description = "Files or folders; without any, the current folder. A project is the "
+			+ "folder, or the nearest one above it that holds a profile.")
+	private List<String> paths = new ArrayList<>();
+
+	@Mixin
+	private HelpOption help;
+
+	@ArgGroup
+	private OneBoat oneBoat;
+
+	@Option(names = "--state", paramLabel = "NAME", description = "Only this power state.")
+	private String state;
+
+	@Option(names = "--all", description = "Every line of every table, not only the worst.")
+	private boolean all;
+
+	@Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text", description = "How to report: ${COMPLETION-CANDIDATES}; without this, text.")
+	private Format format;
+
+	ComputeCommand(Terminal terminal) {
+		this.terminal = terminal;
+	}
+
+	@Override
+	public Integer call() {
+		List<Project> projects = Project.of(paths.isEmpty() ? List.of(".") : paths, Path.of(""));
+		WantedBoats wanted = oneBoat == null ? new WantedBoats.Plainest() : oneBoat.wanted();
+		Checker checker = Checker.create();
+		List<ProjectFigures> figures = new ArrayList<>();
+		for (Project project : projects) {
+			figures.add(figures(project, checker.boats(new CheckRequest(project.snapshot(), project.focus(), wanted, LocalDate.EPOCH))));
+		}
+		terminal.out().print(format == Format.json ? FiguresJson.of(figures) : FiguresText.of(figures, all));
+		return figures.stream().allMatch(ProjectFigures::isComplete) ? ExitStatus.CLEAN : ExitStatus.INCOMPLETE;
+	}
+
+	private ProjectFigures figures(Project project, BoatsRead read) {
+		List<BoatElectrics> computed = new ArrayList<>();
+		List<String> gaps = new ArrayList<>(read.gaps());
+		Set<String> states = read.boats().stream().flatMap(boat -> boat.power().states().stream()).map(ComputeCommand::simpleName)
+				.collect(Collectors.toCollection(TreeSet::new));
+		if (state != null && !states.contains(state) && !read.boats().isEmpty()) {
+			throw new Refusal("there is no power state '" + state + "'; "
+					+ (states.isEmpty() ? "none is declared here" : "there are " + String.join(", ", states)));
+		}
+		for (Boat boat : read.boats()) {
+			Optional<PowerState> only = boat.power().states().stream().filter(each -> simpleName(each).equals(state)).findFirst();
+			if (state == null) {
+				computed.add(BoatElectrics.of(boat));
+			} else if (only.isPresent()) {
+				computed.add(BoatElectrics.of(boat, only.get()));
+			}
+		}
+		return new ProjectFigures(project.folder(), computed, read.problems(), gaps, oneBoat == null);
+	}
+
+	private static String simpleName(PowerState state) {
+		return state.name().substring(state.name().lastIndexOf('.') + 1);
+	}
+}

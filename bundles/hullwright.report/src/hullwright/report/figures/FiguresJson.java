@@ -1,0 +1,96 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.report.figures;
+
+import com.google.gson.Gson;
+import com.google.gson.GsonBuilder;
+import com.google.gson.JsonArray;
+import com.google.gson.JsonObject;
+import hullwright.analysis.electrics.BoatElectrics;
+import hullwright.analysis.electrics.StateElectrics;
+import hullwright.rules.Finding;
+import java.util.Collection;
+import java.util.List;
+import java.util.function.Function;
+
+/**
+ * The figures of boats for programs to read, after the JSON schema beside this class ({@code figures-1.schema.json}). Quantities are
+ * numbers of SI units, with the unit in the key: {@code "voltage_V": 11.42}.
+ */
+public final class FiguresJson {
+
+	/** The version of the format; it changes when a reader of the old one would stumble. */
+	public static final int VERSION = 1;
+
+	private static final Gson GSON = new GsonBuilder().setPrettyPrinting().disableHtmlEscaping().create();
+
+	private FiguresJson() {
+	}
+
+	/** Writes the figures of projects as one document, with a line end at its end. */
+	public static String of(List<ProjectFigures> projects) {
+		JsonObject document = new JsonObject();
+		document.addProperty("format", "hullwright-figures");
+		document.addProperty("version", VERSION);
+		document.addProperty("complete", projects.stream().allMatch(ProjectFigures::isComplete));
+		document.add("projects", array(projects, FiguresJson::project));
+		return GSON.toJson(document) + "\n";
+	}
+
+	private static JsonObject project(ProjectFigures project) {
+		JsonObject json = new JsonObject();
+		json.addProperty("project", project.name());
+		json.addProperty("complete", project.isComplete());
+		JsonArray gaps = new JsonArray();
+		project.gaps().forEach(gaps::add);
+		json.add("gaps", gaps);
+		json.add("problems", array(project.problems(), FiguresJson::problem));
+		json.add("boats", array(project.boats(), FiguresJson::boat));
+		return json;
+	}
+
+	private static JsonObject problem(Finding finding) {
+		JsonObject json = new JsonObject();
+		json.addProperty("severity", finding.severity().word());
+		json.addProperty("file", finding.origin().file());
+		json.addProperty("line", finding.origin().line());
+		json.addProperty("message", finding.message());
+		return json;
+	}
+
+	private static JsonObject boat(BoatElectrics boat) {
+		JsonObject json = new JsonObject();
+		json.addProperty("series", boat.boat().series());
+		json.addProperty("revision", boat.boat().revision());
+		JsonArray options = new JsonArray();
+		boat.boat().selection().options().forEach(options::add);
+		json.add("options", options);
+		json.addProperty("hull", boat.boat().selection().hull().orElse(""));
+		json.add("states", array(boat.states(), FiguresJson::state));
+		RecordJson.add(json, "simpleDrops", boat.simpleDrops());
+		RecordJson.add(json, "leadSizings", boat.leadSizings());
+		RecordJson.add(json, "losses", boat.losses());
+		RecordJson.add(json, "lines", boat.lines());
+		return json;
+	}
+
+	private static JsonObject state(StateElectrics state) {
+		JsonObject json = new JsonObject();
+		json.addProperty("state", state.state().map(each -> each.name()).orElse(""));
+		RecordJson.add(json, "nominal", state.nominal());
+		RecordJson.add(json, "lowest", state.lowest());
+		RecordJson.add(json, "highest", state.highest());
+		RecordJson.add(json, "starting", state.starting());
+		RecordJson.add(json, "taps", state.taps());
+		RecordJson.add(json, "shortCircuits", state.shortCircuits());
+		return json;
+	}
+
+	private static <T> JsonArray array(Collection<T> items, Function<T, JsonObject> json) {
+		JsonArray array = new JsonArray();
+		items.forEach(item -> array.add(json.apply(item)));
+		return array;
+	}
+}
