@@ -4,7 +4,7 @@
  */
 package hullwright.cli;
 
-import hullwright.analysis.electrics.BoatElectrics;
+import hullwright.analysis.BoatFigures;
 import hullwright.check.BoatsRead;
 import hullwright.check.CheckRequest;
 import hullwright.check.Checker;
@@ -30,11 +30,11 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /**
- * {@code hullwright compute}: voltages, currents, faults and the signal line of one boat.
+ * {@code hullwright compute}: voltages, currents, faults, the signal line and the traffic of one boat.
  */
 @Command(name = "compute", sortOptions = false,
-		description = "Computes the electrics of one boat of each series: voltages and currents in every power state, short circuits, what is "
-				+ "lost when one thing fails, the signal line, and what was assumed.",
+		description = "Computes one boat of each series: voltages and currents in every power state, short circuits, what is lost when one "
+				+ "thing fails, the signal line, the traffic on the bus, and what was assumed.",
 		footer = { "", "Exit status: 0 everything was computed, 2 not everything could be." })
 final class ComputeCommand implements Callable<Integer> {
 
@@ -77,7 +77,7 @@ final class ComputeCommand implements Callable<Integer> {
 	}
 
 	private ProjectFigures figures(Project project, BoatsRead read) {
-		List<BoatElectrics> computed = new ArrayList<>();
+		List<BoatFigures> computed = new ArrayList<>();
 		List<String> gaps = new ArrayList<>(read.gaps());
 		Set<String> states = read.boats().stream().flatMap(boat -> boat.power().states().stream()).map(ComputeCommand::simpleName)
 				.collect(Collectors.toCollection(TreeSet::new));
@@ -88,9 +88,9 @@ final class ComputeCommand implements Callable<Integer> {
 		for (Boat boat : read.boats()) {
 			Optional<PowerState> only = boat.power().states().stream().filter(each -> simpleName(each).equals(state)).findFirst();
 			if (state == null) {
-				computed.add(BoatElectrics.of(boat));
+				computed.add(BoatFigures.of(boat));
 			} else if (only.isPresent()) {
-				computed.add(BoatElectrics.of(boat, only.get()));
+				computed.add(BoatFigures.of(boat, only.get()));
 			}
 		}
 		return new ProjectFigures(project.folder(), computed, read.problems(), gaps, oneBoat == null);

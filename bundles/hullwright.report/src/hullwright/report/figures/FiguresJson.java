@@ -8,6 +8,7 @@ import com.google.gson.Gson;
 import com.google.gson.GsonBuilder;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
+import hullwright.analysis.BoatFigures;
 import hullwright.analysis.electrics.BoatElectrics;
 import hullwright.analysis.electrics.StateElectrics;
 import hullwright.rules.Finding;
@@ -60,7 +61,8 @@ public final class FiguresJson {
 		return json;
 	}
 
-	private static JsonObject boat(BoatElectrics boat) {
+	private static JsonObject boat(BoatFigures figures) {
+		BoatElectrics boat = figures.electrics();
 		JsonObject json = new JsonObject();
 		json.addProperty("series", boat.boat().series());
 		json.addProperty("revision", boat.boat().revision());
@@ -73,6 +75,7 @@ public final class FiguresJson {
 		RecordJson.add(json, "leadSizings", boat.leadSizings());
 		RecordJson.add(json, "losses", boat.losses());
 		RecordJson.add(json, "lines", boat.lines());
+		json.add("buses", array(figures.buses(), TrafficJson::of));
 		return json;
 	}
 

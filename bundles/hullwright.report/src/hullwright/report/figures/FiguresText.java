@@ -4,8 +4,10 @@
  */
 package hullwright.report.figures;
 
+import hullwright.analysis.BoatFigures;
 import hullwright.analysis.electrics.BoatElectrics;
 import hullwright.analysis.line.LineFigures;
+import hullwright.analysis.traffic.BusFigures;
 import hullwright.network.Network;
 import hullwright.rules.Finding;
 import java.util.List;
@@ -64,7 +66,8 @@ public final class FiguresText {
 		return text.toString();
 	}
 
-	private void boat(BoatElectrics boat, boolean plainest) {
+	private void boat(BoatFigures figures, boolean plainest) {
+		BoatElectrics boat = figures.electrics();
 		Wording wording = new Wording(boat.boat().series());
 		String revision = boat.boat().revision().isEmpty() ? "" : " revision " + boat.boat().revision();
 		line(boat.boat().series() + revision + ", " + boat.boat().selection()
@@ -75,7 +78,10 @@ public final class FiguresText {
 		if (!problems.isEmpty()) {
 			line("");
 		}
-		boat.boat().networks().forEach(network -> network(boat, network, wording));
+		for (int i = 0; i < boat.boat().networks().size(); i++) {
+			network(boat, boat.boat().networks().get(i), wording);
+			traffic(figures.buses().get(i), wording);
+		}
 		CurrentTables currents = new CurrentTables(boat, wording);
 		table("Fuses and breakers, at guaranteed loads and starting", currents.fuses(), 0);
 		table("Banks and converters, at guaranteed loads", currents.sources(), 0);
@@ -116,6 +122,12 @@ public final class FiguresText {
 
 	private void line(LineFigures figures, Wording wording) {
 		paragraph("Signal line", new LineText(figures, wording).lines());
+	}
+
+	private void traffic(BusFigures bus, Wording wording) {
+		TrafficText traffic = new TrafficText(bus, wording);
+		paragraph("Traffic, without what bridges pass on", traffic.lines());
+		table("How long messages take at most, whatever the addresses", traffic.table(most), bus.responses().messages().size());
 	}
 
 	private static int conductors(BoatElectrics boat, Network network) {

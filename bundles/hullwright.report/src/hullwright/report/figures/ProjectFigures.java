@@ -4,7 +4,7 @@
  */
 package hullwright.report.figures;
 
-import hullwright.analysis.electrics.BoatElectrics;
+import hullwright.analysis.BoatFigures;
 import hullwright.network.Origin;
 import hullwright.rules.Finding;
 import java.util.List;
@@ -18,7 +18,7 @@ import java.util.List;
  * @param gaps what could not be computed, in words
  * @param plainest whether nobody chose a boat, so that it is that with the fewest options
  */
-public record ProjectFigures(String name, List<BoatElectrics> boats, List<Finding> problems, List<String> gaps,
+public record ProjectFigures(String name, List<BoatFigures> boats, List<Finding> problems, List<String> gaps,
 		boolean plainest) {
 
 	public ProjectFigures {
@@ -29,9 +29,9 @@ public record ProjectFigures(String name, List<BoatElectrics> boats, List<Findin
 
 	/** Whether everything that was asked for is there. */
 	public boolean isComplete() {
-		return gaps.isEmpty() && boats.stream().flatMap(boat -> boat.states().stream()).allMatch(state -> state.lowest().problems().isEmpty()
+		return gaps.isEmpty() && boats.stream().flatMap(boat -> boat.electrics().states().stream()).allMatch(state -> state.lowest().problems().isEmpty()
 				&& state.nominal().problems().isEmpty() && state.highest().problems().isEmpty() && state.starting().problems().isEmpty())
-				&& boats.stream().flatMap(boat -> boat.lines().stream()).allMatch(line -> line.problems().isEmpty());
+				&& boats.stream().flatMap(boat -> boat.electrics().lines().stream()).allMatch(line -> line.problems().isEmpty());
 	}
 
 	/** A place of the project's files, leading there from where the command was given. */
