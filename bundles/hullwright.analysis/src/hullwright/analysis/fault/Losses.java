@@ -89,16 +89,9 @@ public final class Losses {
 	private Loss cut(int edge, Span span) {
 		List<String> unpowered = supply.parts(edge) || back.parts(edge)
 				? unpowered(point -> supply.parts(edge, point) || back.parts(edge, point)) : List.of();
-		List<String> beyond = new ArrayList<>();
-		List<String> before = new ArrayList<>();
 		int resistorsBeyond = 0;
 		int resistors = 0;
 		if (signal.parts(edge)) {
-			for (AttachedDevice each : wiring.devices()) {
-				if (each.network() == span.network()) {
-					(signal.parts(edge, each.point()) ? beyond : before).add(each.device().name());
-				}
-			}
 			for (TerminatingResistor each : wiring.terminators()) {
 				if (each.network() == span.network()) {
 					resistors++;
@@ -108,7 +101,27 @@ public final class Losses {
 		}
 		boolean unterminated = resistorsBeyond > 0 && resistorsBeyond < resistors;
 		return new Loss(span.medium() instanceof Medium.Contact ? Loss.What.JOINT : Loss.What.CABLE, span.element(), span.other(), unpowered,
-				beyond.size() <= before.size() ? beyond : before, unterminated ? List.of(networkName(span.network())) : List.of(), List.of());
+				signal.parts(edge) ? cutOff(edge, span.network()) : List.of(), unterminated ? List.of(networkName(span.network())) : List.of(), List.of());
+	}
+
+	/** The devices on that side of a cut signal pair where there are fewer. */
+	private List<String> cutOff(int edge, int network) {
+		int beyond = 0;
+		int all = 0;
+		for (AttachedDevice each : wiring.devices()) {
+			if (each.network() == network) {
+				all++;
+				beyond += signal.parts(edge, each.point()) ? 1 : 0;
+			}
+		}
+		boolean fewerBeyond = 2 * beyond <= all;
+		List<String> names = new ArrayList<>(fewerBeyond ? beyond : all - beyond);
+		for (AttachedDevice each : wiring.devices()) {
+			if (each.network() == network && signal.parts(edge, each.point()) == fewerBeyond) {
+				names.add(each.device().name());
+			}
+		}
+		return names;
 	}
 
 	private List<String> unpowered(IntPredicate parted) {

@@ -59,16 +59,19 @@ final class SignalPair {
 		this.network = network;
 		devices = wiring.devices().stream().filter(each -> each.network() == network).toList();
 		node = new int[wiring.points()];
-		usual = circuit(USUAL_NODE);
-		least = circuit(LEAST_NODE);
-		most = circuit(MOST_NODE);
+		List<Integer> unstated = new ArrayList<>();
+		Circuit circuit = circuit(unstated);
+		usual = circuit.unloaded();
+		least = withNodes(circuit, unstated, LEAST_NODE).unloaded();
+		most = withNodes(circuit, unstated, MOST_NODE).unloaded();
 	}
 
 	static SignalPair of(Wiring wiring, int network) {
 		return new SignalPair(wiring, network);
 	}
 
-	private UnloadedCircuit circuit(double unstatedNode) {
+	/** The circuit with usual nodes; notes which of its resistors stand for nodes of which no catalog says anything. */
+	private Circuit circuit(List<Integer> unstated) {
 		Circuit.Builder circuit = new Circuit.Builder();
 		for (int point = 0; point < node.length; point++) {
 			node[point] = circuit.node();
@@ -84,10 +87,22 @@ final class SignalPair {
 			}
 		}
 		for (AttachedDevice each : devices) {
-			circuit.resistor(node[each.point()], Circuit.REFERENCE,
-					each.device().model().inputResistance().map(Resistance::ohms).orElse(unstatedNode));
+			Optional<Resistance> stated = each.device().model().inputResistance();
+			int resistor = circuit.resistor(node[each.point()], Circuit.REFERENCE, stated.map(Resistance::ohms).orElse(USUAL_NODE));
+			if (stated.isEmpty()) {
+				unstated.add(resistor);
+			}
 		}
-		return circuit.build().unloaded();
+		return circuit.build();
+	}
+
+	private static Circuit withNodes(Circuit circuit, List<Integer> nodes, double ohms) {
+		double[] values = new double[circuit.resistors()];
+		for (int i = 0; i < values.length; i++) {
+			values[i] = circuit.ohms(i);
+		}
+		nodes.forEach(each -> values[each] = ohms);
+		return circuit.withValues(values, new double[0], new double[0]);
 	}
 
 	/** One conductor at 20 °C. */

@@ -56,7 +56,7 @@ final class GeneratedProject {
 		for (int device = 0; device < DEVICES_PER_NETWORK; device++) {
 			text.append("\t\tdrop block").append(device / PORTS_PER_BLOCK).append('.').append(device % PORTS_PER_BLOCK + 1)
 					.append(" via ").append(dropMetres).append(" m of light to device").append(device)
-					.append(" : instrumentDisplay at helm\n");
+					.append(" : rudderSensor at helm\n");
 		}
 		return text.append("\t}\n\thull 1\n}\n").toString();
 	}
