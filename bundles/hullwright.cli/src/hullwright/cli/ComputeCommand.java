@@ -17,7 +17,10 @@ import hullwright.report.figures.ProjectFigures;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -68,29 +71,37 @@ final class ComputeCommand implements Callable<Integer> {
 		List<Project> projects = Project.of(paths.isEmpty() ? List.of(".") : paths, Path.of(""));
 		WantedBoats wanted = oneBoat == null ? new WantedBoats.Plainest() : oneBoat.wanted();
 		Checker checker = Checker.create();
-		List<ProjectFigures> figures = new ArrayList<>();
+		Map<Project, BoatsRead> read = new LinkedHashMap<>();
 		for (Project project : projects) {
-			figures.add(figures(project, checker.boats(new CheckRequest(project.snapshot(), project.focus(), wanted, LocalDate.EPOCH))));
+			read.put(project, checker.boats(new CheckRequest(project.snapshot(), project.focus(), wanted, LocalDate.EPOCH)));
 		}
+		refuseUnknownState(read.values());
+		List<ProjectFigures> figures = read.entrySet().stream().map(each -> figures(each.getKey(), each.getValue())).toList();
 		terminal.out().print(format == Format.json ? FiguresJson.of(figures) : FiguresText.of(figures, all));
 		return figures.stream().allMatch(ProjectFigures::isComplete) ? ExitStatus.CLEAN : ExitStatus.INCOMPLETE;
+	}
+
+	private void refuseUnknownState(Collection<BoatsRead> read) {
+		Set<String> states = read.stream().flatMap(each -> each.boats().stream()).flatMap(boat -> boat.power().states().stream())
+				.map(ComputeCommand::simpleName).collect(Collectors.toCollection(TreeSet::new));
+		boolean any = read.stream().anyMatch(each -> !each.boats().isEmpty());
+		if (state != null && any && !states.contains(state)) {
+			throw new Refusal("there is no power state '" + state + "'; "
+					+ (states.isEmpty() ? "none is declared here" : "there are " + String.join(", ", states)));
+		}
 	}
 
 	private ProjectFigures figures(Project project, BoatsRead read) {
 		List<BoatFigures> computed = new ArrayList<>();
 		List<String> gaps = new ArrayList<>(read.gaps());
-		Set<String> states = read.boats().stream().flatMap(boat -> boat.power().states().stream()).map(ComputeCommand::simpleName)
-				.collect(Collectors.toCollection(TreeSet::new));
-		if (state != null && !states.contains(state) && !read.boats().isEmpty()) {
-			throw new Refusal("there is no power state '" + state + "'; "
-					+ (states.isEmpty() ? "none is declared here" : "there are " + String.join(", ", states)));
-		}
 		for (Boat boat : read.boats()) {
 			Optional<PowerState> only = boat.power().states().stream().filter(each -> simpleName(each).equals(state)).findFirst();
 			if (state == null) {
 				computed.add(BoatFigures.of(boat));
 			} else if (only.isPresent()) {
 				computed.add(BoatFigures.of(boat, only.get()));
+			} else {
+				gaps.add("series " + boat.series() + " has no power state '" + state + "'");
 			}
 		}
 		return new ProjectFigures(project.folder(), computed, read.problems(), gaps, oneBoat == null);

@@ -103,6 +103,14 @@ class ComputeCommandTest {
 	}
 
 	@Test
+	void aSeriesWithoutTheStateIsToldWhereAnotherHasIt() {
+		Run run = Run.of("compute", "--state", "cranking", example("first-power-up"), example("harbour-pilot"));
+		assertEquals(2, run.status());
+		assertTrue(run.out().contains("Not computed: series Starter has no power state 'cranking'.\n"), run.out());
+		assertTrue(run.out().contains("Fabelholm38 revision C"), run.out());
+	}
+
+	@Test
 	void aNetworkWithoutSupplyIsOneProblem() throws IOException {
 		Run run = computing(SKERRY.formatted("", ""));
 		assertEquals(2, run.status());

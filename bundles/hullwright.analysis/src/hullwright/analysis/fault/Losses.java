@@ -37,6 +37,8 @@ public final class Losses {
 	private final Wiring wiring;
 	private final int[] from;
 	private final List<AttachedDevice> drawing;
+	private final int[] drawingPoints;
+	private final boolean onceEach;
 	private final int[] entryPoints;
 	private final Cuts supply;
 	private final Cuts back;
@@ -47,6 +49,8 @@ public final class Losses {
 		this.wiring = wiring;
 		from = wiring.spans().stream().mapToInt(Span::from).toArray();
 		drawing = wiring.devices().stream().filter(each -> each.device().model().power().load().isPresent()).toList();
+		drawingPoints = drawing.stream().mapToInt(AttachedDevice::point).toArray();
+		onceEach = drawing.stream().map(each -> each.device().name()).distinct().count() == drawing.size();
 		entryPoints = wiring.entries().stream().mapToInt(SupplyEntry::point).distinct().toArray();
 		supply = Cuts.of(wiring.points(), from, ends(each -> each.passes().supply()), entryPoints);
 		back = Cuts.of(wiring.points(), from, ends(each -> each.passes().back()), entryPoints);
@@ -125,13 +129,13 @@ public final class Losses {
 	}
 
 	private List<String> unpowered(IntPredicate parted) {
-		Set<String> names = new LinkedHashSet<>();
-		for (AttachedDevice each : drawing) {
-			if (parted.test(each.point())) {
-				names.add(each.device().name());
+		List<String> names = new ArrayList<>();
+		for (int i = 0; i < drawingPoints.length; i++) {
+			if (parted.test(drawingPoints[i])) {
+				names.add(drawing.get(i).device().name());
 			}
 		}
-		return List.copyOf(names);
+		return onceEach ? names : names.stream().distinct().toList();
 	}
 
 	/** Supplies, and what they hang on: all places where they enter are dead. */

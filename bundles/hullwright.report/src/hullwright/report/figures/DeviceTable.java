@@ -14,13 +14,15 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
- * The voltages of the devices of a network, the weakest first: of all power states the worst figure of each.
+ * The voltages of the devices of a network, those with the least to spare first: of all power states the worst figure of each,
+ * starting included in what is left above the lowest voltage that a device works at.
  */
 final class DeviceTable {
 
-	private record Row(String device, Optional<Voltage> starting, DeviceReading lowest, DeviceReading nominal, Voltage highest, Voltage shift,
+	private record Row(String device, Optional<Voltage> starting, Optional<Voltage> margin, DeviceReading lowest, DeviceReading nominal, Voltage highest, Voltage shift,
 			StateElectrics state) {
 	}
 
@@ -43,7 +45,9 @@ final class DeviceTable {
 				add(boat, i, devices.get(i).device());
 			}
 		}
-		rows.sort(Comparator.comparing((Row row) -> row.lowest.voltage()));
+		// those that no catalog gives a limit come last, by their voltage
+		rows.sort(Comparator.comparingDouble((Row row) -> row.margin.map(Voltage::volts).orElse(Double.MAX_VALUE))
+				.thenComparing(row -> row.lowest.voltage()));
 	}
 
 	private void add(BoatElectrics boat, int number, String device) {
@@ -57,7 +61,9 @@ final class DeviceTable {
 		Voltage highest = fed.stream().map(state -> state.highest().devices().get(number).voltage()).max(Voltage::compareTo).orElseThrow();
 		Voltage shift = fed.stream().map(state -> state.lowest().devices().get(number).shift())
 				.max(Comparator.comparing(each -> Math.abs(each.volts()))).orElseThrow();
-		rows.add(new Row(device, Optional.of(starting), worst.lowest().devices().get(number), worst.nominal().devices().get(number), highest, shift, worst));
+		Optional<Voltage> margin = fed.stream().flatMap(state -> Stream.of(state.lowest(), state.starting()))
+				.flatMap(flow -> flow.devices().get(number).aboveLowest().stream()).min(Voltage::compareTo);
+		rows.add(new Row(device, Optional.of(starting), margin, worst.lowest().devices().get(number), worst.nominal().devices().get(number), highest, shift, worst));
 	}
 
 	/** How many devices there are. */
@@ -75,7 +81,7 @@ final class DeviceTable {
 		for (Row row : rows.subList(0, Math.min(most, rows.size()))) {
 			Current draws = row.lowest.current();
 			table.row(wording.name(row.device, network.name()), Wording.volts(row.lowest.voltage()), Wording.volts(row.starting),
-					Wording.volts(row.nominal.voltage()), Wording.volts(row.highest), Wording.volts(row.lowest.aboveLowest()),
+					Wording.volts(row.nominal.voltage()), Wording.volts(row.highest), Wording.volts(row.margin),
 					Wording.volts(row.lowest.drop()), Wording.volts(row.shift), Wording.amperes(draws),
 					severalStates ? Wording.state(row.state.state()) : "");
 		}

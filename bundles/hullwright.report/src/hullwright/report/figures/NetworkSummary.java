@@ -23,6 +23,9 @@ import java.util.Optional;
  */
 final class NetworkSummary {
 
+	/** A voltage that is shown as more than nothing, in V. */
+	private static final double WORTH_A_WORD = 0.005;
+
 	private final BoatElectrics boat;
 	private final Network network;
 	private final Wording wording;
@@ -52,7 +55,8 @@ final class NetworkSummary {
 			state.starting().devices().forEach(each -> candidates.add(new Weakest(state, each, true)));
 		}
 		return candidates.stream().filter(each -> each.device.network().equals(network.name()) && each.device.fed())
-				.min(Comparator.comparing(each -> each.device.voltage()))
+				.min(Comparator.comparingDouble((Weakest each) -> each.device.aboveLowest().map(Voltage::volts).orElse(Double.MAX_VALUE))
+						.thenComparing(each -> each.device.voltage()))
 				.map(each -> "Weakest device: " + wording.name(each.device.device(), network.name()) + " with " + Wording.volts(each.device.voltage())
 						+ margin(each.device) + where(each));
 	}
@@ -80,7 +84,7 @@ final class NetworkSummary {
 	private Optional<String> shift() {
 		return boat.states().stream().flatMap(state -> state.lowest().shifts().stream())
 				.filter(each -> each.network().equals(network.name())).flatMap(each -> each.worst().stream())
-				.max(Comparator.comparing(GroundShift.Pair::shift))
+				.max(Comparator.comparing(GroundShift.Pair::shift)).filter(each -> each.shift().volts() >= WORTH_A_WORD)
 				.map(each -> "Returns lie apart by at most " + Wording.volts(each.shift()) + ", between " + wording.name(each.higher(), network.name())
 						+ " and " + wording.name(each.lower(), network.name()) + ".");
 	}

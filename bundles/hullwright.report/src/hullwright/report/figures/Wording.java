@@ -51,8 +51,9 @@ final class Wording {
 		return number(resistance.ohms(), 1) + " ohm";
 	}
 
+	/** A length to a centimetre, without what is zero: 6.01 m is no 6 m. */
 	static String metres(Length length) {
-		return number(length.metres(), 1) + " m";
+		return number(length.metres(), 2).replaceFirst("\\.?0+$", "") + " m";
 	}
 
 	/** A time: milliseconds, seconds or minutes, as people would say it. */
