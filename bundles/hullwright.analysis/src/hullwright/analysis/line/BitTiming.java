@@ -29,12 +29,6 @@ public record BitTiming(BitRate rate, int quanta, int sampledAfter, Duration inO
 	/** The delay of a line on which the table rests. */
 	public static final DelayPerLength USUAL_DELAY = new DelayPerLength(5e-9);
 
-	/** How much of the propagation segment a single stub may use up, from memory of the CANopen literature. */
-	private static final double STUB = 50;
-
-	/** The same for all stubs together. */
-	private static final double STUBS = 10;
-
 	private static final List<BitTiming> TABLE = List.of(
 			row(1_000_000, 8, 6, 210e-9), row(800_000, 10, 8, 210e-9), row(500_000, 16, 14, 300e-9), row(250_000, 16, 14, 300e-9),
 			row(125_000, 16, 14, 450e-9), slowRow(50_000), slowRow(20_000), slowRow(10_000));
@@ -69,22 +63,5 @@ public record BitTiming(BitRate rate, int quanta, int sampledAfter, Duration inO
 	/** The longest line of a delay per length. */
 	public Length longestLine(DelayPerLength delay) {
 		return new Length(longestDelay().seconds() / delay.si());
-	}
-
-	/**
-	 * How long one stub may be so that its reflections die away in time: the propagation segment over 50 delays per metre, with a
-	 * propagation segment of 11 quanta (memory of the CANopen literature; 2.75 µs at 250 kbit/s).
-	 */
-	public Length longestStub(DelayPerLength delay) {
-		return new Length(propagationSegment().seconds() / STUB / delay.si());
-	}
-
-	/** How long all stubs may be together, by the same rule. */
-	public Length longestStubs(DelayPerLength delay) {
-		return new Length(propagationSegment().seconds() / STUBS / delay.si());
-	}
-
-	private Duration propagationSegment() {
-		return new Duration(11.0 / 16 / rate.si());
 	}
 }

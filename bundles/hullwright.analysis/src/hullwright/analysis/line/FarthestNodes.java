@@ -6,11 +6,13 @@ package hullwright.analysis.line;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.PriorityQueue;
 
 import hullwright.analysis.wiring.AttachedDevice;
+import hullwright.analysis.wiring.JoinedPoints;
 import hullwright.analysis.wiring.Medium;
 import hullwright.analysis.wiring.Span;
 import hullwright.analysis.wiring.Wiring;
@@ -20,8 +22,7 @@ import hullwright.quantity.Length;
 
 /**
  * Finds the two nodes of a network between which a signal takes longest. Without loops the node farthest from any is an end of the
- * longest way, so two searches do; with loops, or where the line is parted, every
- * node is tried.
+ * longest way, so two searches do; with loops, or where the line is parted, every node is tried.
  */
 final class FarthestNodes {
 
@@ -38,16 +39,24 @@ final class FarthestNodes {
 		for (int point = 0; point < wiring.points(); point++) {
 			at.add(new ArrayList<>(2));
 		}
-		int edges = 0;
+		int joints = 0;
 		for (Span span : wiring.spans()) {
-			if (span.network() == network && span.passes().signal()) {
+			if (carriesSignal(span, network)) {
 				at.get(span.from()).add(span);
 				at.get(span.to()).add(span);
-				edges++;
+				joints++;
 			}
 		}
-		long touched = at.stream().filter(each -> !each.isEmpty()).count();
-		loops = edges >= touched;
+		JoinedPoints joined = JoinedPoints.of(wiring, span -> carriesSignal(wiring.spans().get(span), network));
+		int joinedByTrees = 0;
+		for (int point = 0; point < wiring.points(); point++) {
+			joinedByTrees += joined.first(point) == point ? 0 : 1;
+		}
+		loops = joints > joinedByTrees;
+	}
+
+	private static boolean carriesSignal(Span span, int network) {
+		return span.network() == network && span.passes().signal();
 	}
 
 	static Optional<Propagation> of(Wiring wiring, int network, BitTiming timing) {
@@ -55,23 +64,23 @@ final class FarthestNodes {
 		if (nodes.devices.size() < 2) {
 			return Optional.empty();
 		}
-		AttachedDevice first = nodes.farthestFrom(nodes.devices.get(0));
+		Optional<AttachedDevice> first = nodes.farthestFrom(nodes.devices.get(0));
 		boolean parted = nodes.devices.stream().anyMatch(each -> Double.isInfinite(nodes.delay[each.point()]));
-		List<AttachedDevice> starts = nodes.loops || parted ? nodes.devices : List.of(first);
+		List<AttachedDevice> starts = nodes.loops || parted ? nodes.devices : first.stream().toList();
 		Propagation worst = null;
 		for (AttachedDevice start : starts) {
-			AttachedDevice end = nodes.farthestFrom(start);
-			double delay = nodes.delay[end.point()];
-			if (end != start && (worst == null || delay > worst.delay().seconds())) {
-				worst = new Propagation(start.device().name(), end.device().name(), new Length(nodes.metres[end.point()]), new Duration(delay),
-						timing.longestDelay());
+			Optional<AttachedDevice> end = nodes.farthestFrom(start);
+			if (end.isPresent() && (worst == null || nodes.delay[end.get().point()] > worst.delay().seconds())) {
+				int point = end.get().point();
+				worst = new Propagation(start.device().name(), end.get().device().name(), new Length(nodes.metres[point]),
+						new Duration(nodes.delay[point]), timing.longestDelay());
 			}
 		}
 		return Optional.ofNullable(worst);
 	}
 
-	/** The device farthest from another, itself if no other can be reached; leaves delays and lengths to all. */
-	private AttachedDevice farthestFrom(AttachedDevice start) {
+	/** The device farthest from another, none if no other can be reached; leaves delays and lengths to all. */
+	private Optional<AttachedDevice> farthestFrom(AttachedDevice start) {
 		Arrays.fill(delay, Double.POSITIVE_INFINITY);
 		delay[start.point()] = 0;
 		metres[start.point()] = 0;
@@ -94,13 +103,8 @@ final class FarthestNodes {
 				}
 			}
 		}
-		AttachedDevice farthest = start;
-		for (AttachedDevice each : devices) {
-			if (Double.isFinite(delay[each.point()]) && delay[each.point()] > delay[farthest.point()]) {
-				farthest = each;
-			}
-		}
-		return farthest;
+		return devices.stream().filter(each -> each != start && Double.isFinite(delay[each.point()]))
+				.max(Comparator.comparingDouble(each -> delay[each.point()]));
 	}
 
 	private static DelayPerLength perMetre(Medium medium) {

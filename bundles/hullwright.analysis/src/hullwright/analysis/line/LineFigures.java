@@ -24,12 +24,12 @@ import hullwright.quantity.Length;
  * @param stubs its branches
  * @param stubsTogether the length of all of them
  * @param meter what a meter shows at the ends of its backbones
- * @param level the level where it is heard worst; none with fewer than two nodes
+ * @param levels the levels that senders reach; none with fewer than two nodes, or over a shorted pair
  * @param problems what kept it from being computed as it is
  * @param assumptions what was assumed where the text is silent
  */
 public record LineFigures(String network, List<BackboneLength> backbones, Optional<Propagation> propagation, List<Stub> stubs,
-		Length stubsTogether, List<MeterReading> meter, Optional<SignalLevel> level, List<LineProblem> problems,
+		Length stubsTogether, List<MeterReading> meter, Optional<SignalLevels> levels, List<LineProblem> problems,
 		List<LineAssumption> assumptions) {
 
 	public LineFigures {
@@ -60,10 +60,13 @@ public record LineFigures(String network, List<BackboneLength> backbones, Option
 		if (parts.size() > 1) {
 			problems.add(new LineProblem.Parted(parts));
 		}
+		if (!pair.shortedBy().isEmpty()) {
+			problems.add(new LineProblem.Shorted(pair.shortedBy()));
+		}
 		if (wiring.terminators().stream().noneMatch(each -> each.network() == number)) {
 			problems.add(new LineProblem.NoTerminator());
 		}
 		return new LineFigures(network.name(), backbones, FarthestNodes.of(wiring, number, BitTiming.NMEA_2000), stubs, together,
-				pair.meterReadings(network, wiring.ends().get(number)), pair.worstLevel(), problems, LineAssumptions.of(wiring, number));
+				pair.meterReadings(network, wiring.ends().get(number)), pair.levels(), problems, LineAssumptions.of(wiring, number));
 	}
 }

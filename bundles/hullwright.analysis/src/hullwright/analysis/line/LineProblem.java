@@ -19,6 +19,14 @@ public sealed interface LineProblem {
 		}
 	}
 
+	/** Something without resistance lies across the signal pair, so nothing can be heard; the qualified names of what does. */
+	record Shorted(List<String> by) implements LineProblem {
+
+		public Shorted {
+			by = List.copyOf(by);
+		}
+	}
+
 	/** Nothing ends the line: there is no terminating resistor on it. */
 	record NoTerminator() implements LineProblem {
 	}

@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeSet;
 
 import hullwright.analysis.circuit.Circuit;
 import hullwright.analysis.circuit.Solution;
@@ -50,6 +51,8 @@ final class SignalPair {
 	private final int network;
 	private final int[] node;
 	private final List<AttachedDevice> devices;
+	private final JoinedPoints joined;
+	private final TreeSet<String> shortedBy = new TreeSet<>();
 	private final UnloadedCircuit usual;
 	private final UnloadedCircuit least;
 	private final UnloadedCircuit most;
@@ -58,6 +61,7 @@ final class SignalPair {
 		this.wiring = wiring;
 		this.network = network;
 		devices = wiring.devices().stream().filter(each -> each.network() == network).toList();
+		joined = JoinedPoints.of(wiring, span -> carriesSignal(wiring.spans().get(span)));
 		node = new int[wiring.points()];
 		List<Integer> unstated = new ArrayList<>();
 		Circuit circuit = circuit(unstated);
@@ -83,17 +87,32 @@ final class SignalPair {
 		}
 		for (TerminatingResistor each : wiring.terminators()) {
 			if (each.network() == network) {
-				circuit.resistor(node[each.point()], Circuit.REFERENCE, each.resistance().map(Resistance::ohms).orElse(USUAL_TERMINATOR));
+				double ohms = each.resistance().map(Resistance::ohms).orElse(USUAL_TERMINATOR);
+				circuit.resistor(node[each.point()], Circuit.REFERENCE, ohms);
+				noteIfShort(each.part(), ohms);
 			}
 		}
 		for (AttachedDevice each : devices) {
 			Optional<Resistance> stated = each.device().model().inputResistance();
-			int resistor = circuit.resistor(node[each.point()], Circuit.REFERENCE, stated.map(Resistance::ohms).orElse(USUAL_NODE));
+			double ohms = stated.map(Resistance::ohms).orElse(USUAL_NODE);
+			int resistor = circuit.resistor(node[each.point()], Circuit.REFERENCE, ohms);
+			noteIfShort(each.device().name(), ohms);
 			if (stated.isEmpty()) {
 				unstated.add(resistor);
 			}
 		}
 		return circuit.build();
+	}
+
+	private void noteIfShort(String part, double ohms) {
+		if (ohms < Circuit.NO_RESISTANCE) {
+			shortedBy.add(part);
+		}
+	}
+
+	/** The qualified names of what lies across the pair without resistance. */
+	List<String> shortedBy() {
+		return List.copyOf(shortedBy);
 	}
 
 	private static Circuit withNodes(Circuit circuit, List<Integer> nodes, double ohms) {
@@ -117,7 +136,6 @@ final class SignalPair {
 
 	/** The devices that hear each other, part by part, the largest first. */
 	List<List<String>> parts() {
-		JoinedPoints joined = JoinedPoints.of(wiring, span -> carriesSignal(wiring.spans().get(span)));
 		Map<Integer, List<String>> parts = new LinkedHashMap<>();
 		devices.forEach(each -> parts.computeIfAbsent(joined.first(each.point()), none -> new ArrayList<>()).add(each.device().name()));
 		return parts.values().stream().sorted((one, other) -> Integer.compare(other.size(), one.size())).toList();
@@ -152,22 +170,36 @@ final class SignalPair {
 		return test.joined(node[point], Circuit.REFERENCE) ? Optional.of(new Resistance(test.voltage(node[point]))) : Optional.empty();
 	}
 
-	/** The pair of nodes of which one hears the other worst. A current into the sender's pins makes a voltage at each node; only the ratio counts. */
-	Optional<SignalLevel> worstLevel() {
+	/**
+	 * What is left of each sender's level. A current into the sender's pins makes a voltage at each node; only the ratio counts. Over
+	 * a shorted pair nothing can be heard, and none is told.
+	 */
+	Optional<SignalLevels> levels() {
+		if (!shortedBy.isEmpty()) {
+			return Optional.empty();
+		}
 		SignalLevel worst = null;
+		SenderLoad least = null;
+		SenderLoad most = null;
 		for (AttachedDevice sender : devices) {
 			Solution test = usual.drawing(Circuit.REFERENCE, node[sender.point()], 1);
 			double own = test.voltage(node[sender.point()]);
+			boolean heardByAny = false;
 			for (AttachedDevice receiver : devices) {
-				if (receiver != sender && test.joined(node[sender.point()], node[receiver.point()])) {
+				if (receiver != sender && joined.joined(sender.point(), receiver.point())) {
+					heardByAny = true;
 					double heard = SignalLevel.GUARANTEED.volts() * test.voltage(node[receiver.point()]) / own;
 					if (worst == null || heard < worst.heard().volts()) {
-						worst = new SignalLevel(sender.device().name(), receiver.device().name(), SignalLevel.GUARANTEED, new Voltage(heard),
-								new Resistance(own));
+						worst = new SignalLevel(sender.device().name(), receiver.device().name(), SignalLevel.GUARANTEED, new Voltage(heard));
 					}
 				}
 			}
+			if (heardByAny) {
+				SenderLoad load = new SenderLoad(sender.device().name(), new Resistance(own));
+				least = least == null || own < least.load().ohms() ? load : least;
+				most = most == null || own > most.load().ohms() ? load : most;
+			}
 		}
-		return Optional.ofNullable(worst);
+		return worst == null ? Optional.empty() : Optional.of(new SignalLevels(worst, least, most));
 	}
 }

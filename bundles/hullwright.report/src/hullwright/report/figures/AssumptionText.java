@@ -37,6 +37,7 @@ final class AssumptionText {
 		power.forEach((kind, subjects) -> lines.add(word(kind) + ": " + some(subjects)));
 		line.forEach((kind, subjects) -> lines.add(word(kind) + ": " + some(subjects)));
 		lines.add("All copper has one temperature, that of the hottest place for the lowest voltages; switches, tees and feed-throughs resist nothing");
+		lines.add("A meter is read, and levels hold, at 20 °C");
 		return lines;
 	}
 

@@ -8,13 +8,17 @@ import hullwright.analysis.line.BackboneLength;
 import hullwright.analysis.line.BitTiming;
 import hullwright.analysis.line.LineFigures;
 import hullwright.analysis.line.MeterReading;
-import hullwright.analysis.line.Stub;
+import hullwright.analysis.line.SenderLoad;
 import hullwright.analysis.line.SignalLevel;
+import hullwright.analysis.line.SignalLevels;
+import hullwright.analysis.line.Stub;
 import hullwright.quantity.Resistance;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * The signal line of a network in sentences.
@@ -45,14 +49,26 @@ final class LineText {
 			lines.add("Meter, power off, at " + name(each.part()) + ": " + each.reading().map(Wording::ohms).orElse("open")
 					+ between(each.lowest(), each.highest()) + ".");
 		}
-		line.level().ifPresent(each -> lines.add(level(each)));
+		line.levels().ifPresent(each -> lines.addAll(levels(each)));
 		return lines;
 	}
 
-	private String level(SignalLevel level) {
-		return "Level: " + Wording.volts(level.heard()) + " at " + name(level.receiver()) + " when " + name(level.sender()) + " sends "
-				+ Wording.volts(level.sent()) + " into " + Wording.ohms(level.load())
-				+ (level.isGuaranteed() ? "" : ", which lies outside the 50 to 65 ohm for which that is guaranteed") + ".";
+	private List<String> levels(SignalLevels levels) {
+		SignalLevel worst = levels.worst();
+		String level = "Level: " + Wording.volts(worst.heard()) + " at " + name(worst.receiver()) + " when " + name(worst.sender()) + " sends "
+				+ Wording.volts(worst.sent()) + "; senders see " + loads(levels) + ".";
+		return levels.areGuaranteed() ? List.of(level)
+				: List.of(level, "A sender guarantees its level into " + Wording.number(SenderLoad.LEAST.ohms(), 0) + " to "
+						+ Wording.ohms(SenderLoad.MOST) + " only: "
+						+ Stream.of(levels.leastLoad(), levels.mostLoad()).filter(each -> !each.isGuaranteed()).distinct()
+								.map(each -> name(each.sender()) + " sees " + Wording.ohms(each.load())).collect(Collectors.joining(", "))
+						+ ".");
+	}
+
+	private static String loads(SignalLevels levels) {
+		String least = Wording.ohms(levels.leastLoad().load());
+		String most = Wording.ohms(levels.mostLoad().load());
+		return least.equals(most) ? least : Wording.number(levels.leastLoad().load().ohms(), 1) + " to " + most;
 	}
 
 	private static String between(Optional<Resistance> lowest, Optional<Resistance> highest) {

@@ -7,6 +7,7 @@ package hullwright.report.figures;
 import hullwright.analysis.electrics.BoatElectrics;
 import hullwright.analysis.electrics.StateElectrics;
 import hullwright.analysis.line.LineFigures;
+import hullwright.analysis.line.SignalLevels;
 import hullwright.analysis.power.DeviceReading;
 import hullwright.analysis.power.GroundShift;
 import hullwright.analysis.power.SectionReading;
@@ -90,8 +91,8 @@ final class NetworkSummary {
 	}
 
 	private Optional<String> line() {
-		return boat.lines().stream().filter(each -> each.network().equals(network.name())).findFirst().flatMap(LineFigures::level)
-				.map(each -> "Signal: of 1.50 V sent by " + wording.name(each.sender(), network.name()) + " at least " + Wording.volts(each.heard())
+		return boat.lines().stream().filter(each -> each.network().equals(network.name())).findFirst().flatMap(LineFigures::levels)
+				.map(SignalLevels::worst).map(each -> "Signal: of 1.50 V sent by " + wording.name(each.sender(), network.name()) + " at least " + Wording.volts(each.heard())
 						+ " arrive, at " + wording.name(each.receiver(), network.name()) + "; 0.90 V are understood by every receiver.");
 	}
 }

@@ -66,6 +66,10 @@ final class ProblemText {
 			return "the signal line of " + wording.name(line.network()) + " is in " + parted.parts().size() + " parts that do not hear each other: "
 					+ parted.parts().stream().map(each -> wording.some(each, line.network())).collect(Collectors.joining(" / "));
 		}
+		if (problem instanceof LineProblem.Shorted shorted) {
+			return wording.some(shorted.by(), line.network()) + " lies across the signal pair of " + wording.name(line.network())
+					+ " without resistance: nothing can be heard";
+		}
 		return "nothing terminates the signal line of " + wording.name(line.network());
 	}
 }

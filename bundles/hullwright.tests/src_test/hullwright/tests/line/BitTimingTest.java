@@ -40,13 +40,4 @@ class BitTimingTest {
 		assertEquals(3100e-9, used, 1e-15);
 		assertEquals(290, BitTiming.NMEA_2000.longestLine(BitTiming.USUAL_DELAY).metres(), 1e-9);
 	}
-
-	/** An engine-control maker's CAN wiring table: stub and all stubs at each bit rate, bus length left out. */
-	@ParameterizedTest
-	@CsvSource({ "500000, 5.5, 27.5", "250000, 11, 55", "125000, 22, 110" })
-	void stubsOfAPublishedWiringTable(double rate, double stub, double stubs) {
-		BitTiming timing = BitTiming.of(new BitRate(rate)).orElseThrow();
-		assertEquals(stub, timing.longestStub(BitTiming.USUAL_DELAY).metres(), 1e-9);
-		assertEquals(stubs, timing.longestStubs(BitTiming.USUAL_DELAY).metres(), 1e-9);
-	}
 }

@@ -11,6 +11,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 import org.junit.jupiter.api.Test;
 
@@ -19,6 +20,7 @@ import hullwright.analysis.line.LineFigures;
 import hullwright.analysis.line.LineProblem;
 import hullwright.analysis.line.MeterReading;
 import hullwright.analysis.line.SignalLevel;
+import hullwright.analysis.line.SignalLevels;
 import hullwright.analysis.wiring.Wiring;
 import hullwright.network.Boat;
 import hullwright.quantity.Resistance;
@@ -41,20 +43,22 @@ class LineFiguresTest {
 			  device node { port bus : f male; signal input resistance 30 kohm; supply 9 V .. 16 V; load 1 LEN }
 			  device built { port bus : f male; signal input resistance 30 kohm; terminates 120 ohm }
 			  device unknown { port bus : f male }
+			  device leaded { lead 0.5 m of wire, f male; signal input resistance 30 kohm }
+			  adapter longer { f male to f female; length 0.3 m }
+			  family plainFamily "Invented" { vendor }
+			  cable plain { ends plainFamily male, plainFamily female }
+			  terminator plainEnd { end plainFamily male; 120 ohm }
+			  device shorting { port bus : f male; signal input resistance 0 ohm }
+			  terminator short { end f male; 0 ohm }
 			}
 			""";
 
 	private static LineFigures line(String backbone, String drops) {
-		Boat boat = BoatText.boat(KIT + """
-				series Skerry "Invented" {
-				  network bus {
-				    backbone of wire {
-				%s
-				    }
-				%s
-				  }
-				}
-				""".formatted(backbone, drops));
+		return network("backbone of wire {\n" + backbone + "\n}\n" + drops);
+	}
+
+	private static LineFigures network(String items) {
+		Boat boat = BoatText.boat(KIT + "series Skerry \"Invented\" { network bus {\n" + items + "\n} }\n");
 		return LineFigures.of(boat, Wiring.of(boat)).get(0);
 	}
 
@@ -148,19 +152,66 @@ class LineFiguresTest {
 	void theLevelAtTheFarNodeIsADividersShare() {
 		LineFigures line = line("terminator a : end\n tee here : t\n cable 100 m\n tee there : t\n terminator b : end",
 				"drop here.1 to here1 : node\n drop there.1 to there1 : node");
-		SignalLevel level = line.level().orElseThrow();
+		SignalLevels levels = line.levels().orElseThrow();
+		SignalLevel level = levels.worst();
 		double end = parallel(120, 30_000);
 		double cable = 2 * 0.092 * 100;
 		assertEquals(1.5 * end / (end + cable), level.heard().volts(), 1e-9);
-		assertEquals(parallel(end, end + cable), level.load().ohms(), 1e-9);
-		assertTrue(level.isGuaranteed());
+		assertEquals(parallel(end, end + cable), levels.leastLoad().load().ohms(), 1e-9);
+		assertEquals(parallel(end, end + cable), levels.mostLoad().load().ohms(), 1e-9);
+		assertTrue(levels.areGuaranteed());
 		assertEquals(level.heard().volts() - 0.9, level.margin().volts(), 1e-12);
 	}
 
 	@Test
 	void aThirdTerminatorLoadsASenderBeyondWhatItGuarantees() {
 		LineFigures line = line(SHORT, "drop here.1 to third : built\n drop here.2 to n : node");
-		assertFalse(line.level().orElseThrow().isGuaranteed());
+		assertFalse(line.levels().orElseThrow().areGuaranteed());
+	}
+
+	/**
+	 * The one that is heard worst need not be the one that is loaded worst: over 200 m the sender in the middle of the line sees
+	 * its two halves in parallel, those at the ends a terminator each.
+	 */
+	@Test
+	void everySendersLoadIsLookedAt() {
+		LineFigures line = line(
+				"terminator a : end\n tee here : t\n cable 100 m\n tee middle : t\n cable 100 m\n tee there : t\n terminator b : end",
+				"drop here.1 to first : node\n drop middle.1 to second : node\n drop there.1 to third : node");
+		SignalLevels levels = line.levels().orElseThrow();
+		double half = 2 * 0.092 * 100;
+		double end = parallel(120, 30_000);
+		double fromMiddle = parallel(30_000, end + half, end + half);
+		double fromEnd = parallel(end, half + parallel(30_000, half + end));
+		assertEquals(fromEnd, levels.leastLoad().load().ohms(), 1e-9);
+		assertEquals("Skerry.bus.second", levels.mostLoad().sender());
+		assertEquals(fromMiddle, levels.mostLoad().load().ohms(), 1e-9);
+		assertFalse(levels.areGuaranteed());
+	}
+
+	/** 0.5 m of lead and 0.3 m of adapter carry the signal too, at the 5 ns/m that holds for cables of which nothing is said. */
+	@Test
+	void leadsAndAdaptersTakeTimeToo() {
+		LineFigures line = line("terminator a : end\n tee here : t\n cable 30 m\n tee there : t\n terminator b : end",
+				"drop here.1 to first : leaded\n drop there.1 via longer to second : node");
+		var propagation = line.propagation().orElseThrow();
+		assertEquals(30.8, propagation.distance().metres(), 1e-9);
+		assertEquals(30.5 * 4.46e-9 + 0.3 * 5e-9, propagation.delay().seconds(), 1e-15);
+		assertTrue(line.assumptions().stream().anyMatch(each -> each.kind() == LineAssumption.Kind.DELAY), () -> line.assumptions().toString());
+	}
+
+	/**
+	 * Where no catalog says: signal conductors of 24 AWG, 84.2 mohm/m (ASTM B258 and IEC 60028 in the wire tables: 0.0842 ohm/m at
+	 * 20 °C), and contacts of 5 mohm.
+	 */
+	@Test
+	void unstatedCopperAndContactsAreAssumedAndTold() {
+		LineFigures line = line("terminator a : plainEnd\n cable 100 m of plain\n terminator b : plainEnd", "");
+		double contact = 2 * 0.005;
+		assertEquals(parallel(120, 120 + 2 * 0.0842 * 100 + 2 * contact), reading(line, 0), 0.01);
+		assertTrue(line.assumptions().contains(new LineAssumption(LineAssumption.Kind.CONTACT_RESISTANCE, List.of("plainFamily"))),
+				() -> line.assumptions().toString());
+		assertTrue(line.assumptions().stream().anyMatch(each -> each.kind() == LineAssumption.Kind.SIGNAL_CONDUCTOR));
 	}
 
 	/** 5 m + 30 m + 2 m at 4.46 ns/m; the bit allows 1750 ns - 300 ns one way. */
@@ -188,26 +239,88 @@ class LineFiguresTest {
 	}
 
 	@Test
-	void aLineInPartsIsTold() {
-		LineFigures line = line("terminator a : end\n tee here : t\n terminator b : end", "drop here.1 to n : node\n drop here.2 to m : node");
-		assertEquals(List.of(), line.problems());
-		Boat boat = BoatText.boat(KIT + """
-				series Skerry "Invented" {
-				  network bus {
-				    backbone left of wire { terminator a : end
-				      tee here : t
-				    }
-				    backbone right of wire { tee there : t
-				      terminator b : end
-				    }
-				    drop here.1 to n : node
-				    drop there.1 to m : node
-				    drop there.2 to o : node
-				  }
+	void aLineInPartsIsToldAndTellsNoLevelAcrossTheGap() {
+		LineFigures parted = network("""
+				backbone left of wire { terminator a : end
+				  tee here : t
 				}
+				backbone right of wire { tee there : t
+				  terminator b : end
+				}
+				drop here.1 to n : node
+				drop there.1 to m : node
+				drop there.2 to o : node
 				""");
-		LineFigures parted = LineFigures.of(boat, Wiring.of(boat)).get(0);
 		LineProblem.Parted problem = assertInstanceOf(LineProblem.Parted.class, parted.problems().get(0));
 		assertEquals(List.of(List.of("Skerry.bus.m", "Skerry.bus.o"), List.of("Skerry.bus.n")), problem.parts());
+		SignalLevel level = parted.levels().orElseThrow().worst();
+		assertEquals(Set.of("Skerry.bus.m", "Skerry.bus.o"), Set.of(level.sender(), level.receiver()));
+		assertEquals(1.5, level.heard().volts(), 1e-9);
+	}
+
+	/** Nothing can be heard over a short circuit, and no level is told. */
+	@Test
+	void aShortedPairIsToldWhateverShortsIt() {
+		LineFigures terminator = line("terminator a : short\n tee here : t\n terminator b : end", "drop here.1 to n : node\n drop here.2 to m : node");
+		assertEquals(List.of(new LineProblem.Shorted(List.of("Skerry.bus.a"))), terminator.problems());
+		assertEquals(Optional.empty(), terminator.levels());
+		assertEquals(0, reading(terminator, 0));
+		LineFigures device = line(SHORT, "drop here.1 to n : node\n drop here.2 to s : shorting");
+		assertEquals(List.of(new LineProblem.Shorted(List.of("Skerry.bus.s"))), device.problems());
+		assertEquals(Optional.empty(), device.levels());
+	}
+
+	/**
+	 * A ring of 24 m with nodes at 0, 6, 10 and 18 m. The node farthest from the first is the third, and the first is farthest from
+	 * that one (10 m), but the second and the fourth are 12 m apart both ways round.
+	 */
+	private static final String RING = """
+			backbone left of wire {
+			  tee first : t
+			  cable 6 m
+			  tee second : t
+			  cable 4 m
+			  tee third : t
+			  cable 8 m
+			  tee fourth : t
+			}
+			join fourth.5 via 6 m of wire to first.5
+			drop first.1 to n : node
+			drop second.1 to m : node
+			drop third.1 to o : node
+			drop fourth.1 to p : node
+			""";
+
+	@Test
+	void aPieceWithoutDevicesHidesNoLoop() {
+		String apart = "backbone right of wire { terminator c : end\n tee spare : t\n cable 5 m\n tee other : t\n}\n";
+		assertEquals(12, network(RING).propagation().orElseThrow().distance().metres(), 1e-9);
+		assertEquals(12, network(RING + apart).propagation().orElseThrow().distance().metres(), 1e-9);
+	}
+
+	@Test
+	void twoNodesAtOneBlockAreNothingApart() {
+		LineFigures line = line(SHORT, "drop here.1 to n : node\n drop here.2 to m : node");
+		assertEquals(0, line.propagation().orElseThrow().distance().metres());
+		assertEquals(0, line.propagation().orElseThrow().delay().seconds());
+	}
+
+	@Test
+	void oneNodeHasNobodyToHearIt() {
+		LineFigures line = line(SHORT, "drop here.1 to n : node");
+		assertEquals(Optional.empty(), line.propagation());
+		assertEquals(Optional.empty(), line.levels());
+	}
+
+	@Test
+	void everyNodeMoreLowersWhatAMeterShows() {
+		double before = reading(line(SHORT, ""), 0);
+		String drops = "";
+		for (int i = 1; i <= 5; i++) {
+			drops += "drop here." + i + " to n" + i + " : node\n";
+			double now = reading(line(SHORT, drops), 0);
+			assertTrue(now < before, i + " nodes show " + now + ", one less " + before);
+			before = now;
+		}
 	}
 }
