@@ -12,10 +12,12 @@ import java.util.Set;
 
 import hullwright.analysis.fault.ShortCircuit;
 import hullwright.analysis.fault.ShortCircuits;
+import hullwright.analysis.power.BreakingCurrent;
 import hullwright.analysis.power.Conditions;
 import hullwright.analysis.power.EntryReading;
 import hullwright.analysis.power.PowerCircuit;
 import hullwright.analysis.power.PowerFlow;
+import hullwright.analysis.power.SwitchedOn;
 import hullwright.analysis.power.TapPlace;
 import hullwright.analysis.wiring.Wiring;
 import hullwright.network.Boat;
@@ -32,6 +34,10 @@ final class StateComputation {
 	private record Feeding(List<Boolean> entries, Map<String, PowerState.Dip> dips) {
 	}
 
+	/** What short circuits behind fuses depend on: what is on, and by which voltages. */
+	private record Switching(Set<String> on, Map<String, PowerState.Dip> dips) {
+	}
+
 	/** What the best places of taps depend on. */
 	private record Drawing(List<Boolean> entries, List<Current> currents) {
 	}
@@ -40,6 +46,7 @@ final class StateComputation {
 	private final Wiring wiring;
 	private final Map<Set<String>, PowerCircuit> circuits = new HashMap<>();
 	private final Map<Feeding, List<ShortCircuit>> shortCircuits = new HashMap<>();
+	private final Map<Switching, List<BreakingCurrent>> breaking = new HashMap<>();
 	private final Map<Drawing, List<TapPlace>> taps = new HashMap<>();
 
 	StateComputation(Boat boat, Wiring wiring) {
@@ -48,15 +55,18 @@ final class StateComputation {
 	}
 
 	StateElectrics of(Optional<PowerState> state) {
-		PowerCircuit circuit = circuits.computeIfAbsent(PowerCircuit.suppliesOn(boat, state), on -> PowerCircuit.of(boat, wiring, state));
+		Set<String> on = new SwitchedOn(boat.power(), state).supplies();
+		PowerCircuit circuit = circuits.computeIfAbsent(on, none -> PowerCircuit.of(boat, wiring, state));
 		Conditions worst = Conditions.lowest(state);
 		PowerFlow lowest = circuit.solve(worst);
 		List<Boolean> entries = lowest.entries().stream().map(EntryReading::on).toList();
 		Map<String, PowerState.Dip> dips = state.map(PowerState::dips).orElse(Map.of());
+		Feeding feeding = new Feeding(entries, dips);
 		return new StateElectrics(state, circuit.solve(Conditions.nominal(state)), lowest, circuit.solve(Conditions.highest(state)),
 				circuit.solve(Conditions.starting(state)),
 				taps.computeIfAbsent(new Drawing(entries, lowest.devices().stream().map(each -> each.current()).toList()),
 						drawing -> circuit.tapPlaces(lowest)),
-				shortCircuits.computeIfAbsent(new Feeding(entries, dips), feeding -> ShortCircuits.of(boat, wiring, circuit, worst)));
+				shortCircuits.computeIfAbsent(feeding, each -> ShortCircuits.of(boat, wiring, circuit, worst)),
+				breaking.computeIfAbsent(new Switching(on, dips), each -> circuit.faults(Conditions.highest(state), Set.of()).breakingCurrents()));
 	}
 }

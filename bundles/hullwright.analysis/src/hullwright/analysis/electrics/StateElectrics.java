@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 
 import hullwright.analysis.fault.ShortCircuit;
+import hullwright.analysis.power.BreakingCurrent;
 import hullwright.analysis.power.PowerFlow;
 import hullwright.analysis.power.TapPlace;
 import hullwright.network.power.PowerState;
@@ -22,12 +23,14 @@ import hullwright.network.power.PowerState;
  * @param starting all devices switched on at once, from the lowest bank over the hottest wire
  * @param taps where the supplies would best enter
  * @param shortCircuits short circuits at the ends of every branch, at the least current: lowest bank, hottest wire
+ * @param breaking what each fuse and breaker is asked to break at most: highest bank, coldest wire
  */
 public record StateElectrics(Optional<PowerState> state, PowerFlow nominal, PowerFlow lowest, PowerFlow highest, PowerFlow starting,
-		List<TapPlace> taps, List<ShortCircuit> shortCircuits) {
+		List<TapPlace> taps, List<ShortCircuit> shortCircuits, List<BreakingCurrent> breaking) {
 
 	public StateElectrics {
 		taps = List.copyOf(taps);
 		shortCircuits = List.copyOf(shortCircuits);
+		breaking = List.copyOf(breaking);
 	}
 }

@@ -45,9 +45,4 @@ public final class FuseCurve {
 		}
 		return Optional.of(below.within());
 	}
-
-	/** Whether a fuse may break a current; true if its catalog does not say what it can break. */
-	public static boolean canInterrupt(Fuse fuse, Current current) {
-		return fuse.kind().flatMap(FuseKind::interrupts).map(limit -> !current.exceeds(limit)).orElse(true);
-	}
 }

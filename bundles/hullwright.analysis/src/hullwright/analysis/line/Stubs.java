@@ -4,14 +4,15 @@
  */
 package hullwright.analysis.line;
 
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 
+import hullwright.analysis.wiring.Branches;
 import hullwright.network.CableRun;
 import hullwright.network.Drop;
 import hullwright.network.Element;
@@ -26,18 +27,18 @@ import hullwright.quantity.Length;
 final class Stubs {
 
 	private final Function<Drop, DropLength> lengthOf;
-	private final Map<String, Drop> homeOfLeg = new HashMap<>();
+	private final Branches branches;
 
 	private Stubs(Network network, Function<Drop, DropLength> lengthOf) {
 		this.lengthOf = lengthOf;
-		network.drops().forEach(drop -> drop.legs().forEach(leg -> homeOfLeg.put(leg.name(), drop)));
+		branches = Branches.of(network);
 	}
 
 	static List<Stub> of(Network network, Function<Drop, DropLength> lengthOf) {
 		Stubs stubs = new Stubs(network, lengthOf);
 		Map<Drop, Stub> byRoot = new LinkedHashMap<>();
 		for (Drop drop : network.drops()) {
-			Drop root = stubs.root(drop);
+			Drop root = stubs.branches.root(drop);
 			Length reach = stubs.toStart(drop, new HashSet<>()).plus(lengthOf.apply(drop).total());
 			Stub known = byRoot.get(root);
 			Length total = lengthOf.apply(drop).total().plus(known == null ? Length.ZERO : known.total());
@@ -48,23 +49,14 @@ final class Stubs {
 		return List.copyOf(byRoot.values());
 	}
 
-	private Drop root(Drop drop) {
-		Drop at = drop;
-		Set<String> seen = new HashSet<>();
-		while (homeOfLeg.containsKey(at.from().part()) && seen.add(at.name())) {
-			at = homeOfLeg.get(at.from().part());
-		}
-		return at;
-	}
-
 	/** How far from the backbone a drop starts. */
 	private Length toStart(Drop drop, Set<String> seen) {
-		Drop parent = homeOfLeg.get(drop.from().part());
-		if (parent == null || !seen.add(drop.name())) {
+		Optional<Drop> parent = branches.parent(drop);
+		if (parent.isEmpty() || !seen.add(drop.name())) {
 			return Length.ZERO;
 		}
-		Length reached = toStart(parent, seen);
-		for (Element leg : parent.legs()) {
+		Length reached = toStart(parent.get(), seen);
+		for (Element leg : parent.get().legs()) {
 			if (leg instanceof CableRun run) {
 				reached = reached.plus(run.length());
 			} else if (((Fitting) leg).part() instanceof Adapter adapter) {

@@ -54,16 +54,16 @@ final class CircuitAssembly {
 		return behind;
 	}
 
-	/** The node behind a fuse. */
-	int beyondFuse(int node, String owner, Fuse fuse) {
+	/** The node behind a fuse that feeds a circuit with a return of its own. */
+	int beyondFuse(int node, String owner, Fuse fuse, int minus) {
 		int behind = circuit.node();
-		fuse(node, behind, owner, fuse);
+		fuse(node, behind, owner, fuse, List.of(new FuseInCircuit.Side(behind, minus)));
 		return behind;
 	}
 
-	int fuse(int from, int to, String owner, Fuse fuse) {
+	int fuse(int from, int to, String owner, Fuse fuse, List<FuseInCircuit.Side> behind) {
 		int number = resistor(from, to, new Resistor(owner, resistance(owner, fuse), false));
-		fuses.add(new FuseInCircuit(owner, fuse, number));
+		fuses.add(new FuseInCircuit(owner, fuse, number, behind));
 		return number;
 	}
 

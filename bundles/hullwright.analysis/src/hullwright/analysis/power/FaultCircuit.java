@@ -5,6 +5,7 @@
 package hullwright.analysis.power;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -65,8 +66,31 @@ public final class FaultCircuit {
 	 * @param point the point of the wiring at which it is
 	 */
 	public FaultCurrents at(int point) {
-		int plus = power.supplyNode[point];
-		int minus = power.returnNode[point];
+		return between(power.supplyNode[point], power.returnNode[point]);
+	}
+
+	/**
+	 * The most that each fuse and breaker is asked to break: the current through it in a short circuit right behind it.
+	 */
+	public List<BreakingCurrent> breakingCurrents() {
+		List<BreakingCurrent> breaking = new ArrayList<>();
+		for (int i = 0; i < power.fuses.size(); i++) {
+			int number = i;
+			FuseInCircuit fuse = power.fuses.get(i);
+			List<Optional<Current>> asked = fuse.behind().stream().map(side -> through(number, between(side.plus(), side.minus()))).toList();
+			Optional<Current> most = asked.contains(Optional.<Current>empty()) ? Optional.empty()
+					: asked.stream().flatMap(Optional::stream).max(Comparator.naturalOrder());
+			breaking.add(new BreakingCurrent(fuse.owner(), fuse.fuse(), most));
+		}
+		return breaking;
+	}
+
+	private static Optional<Current> through(int fuse, FaultCurrents currents) {
+		return currents.current().map(fault -> currents.fuses().stream().filter(each -> each.number() == fuse).findFirst()
+				.map(FaultCurrents.ThroughFuse::current).orElse(new Current(0)));
+	}
+
+	private FaultCurrents between(int plus, int minus) {
 		double voltage = open.joined(plus, minus) ? open.voltage(plus) - open.voltage(minus) : 0;
 		if (!(voltage > 1e-9)) {
 			return new FaultCurrents(Optional.of(new Current(0)), Optional.empty(), List.of(), List.of(), new double[power.supplyOfSpan.length]);
@@ -82,24 +106,24 @@ public final class FaultCircuit {
 			double most = most(each);
 			if (gives > most * (1 + ROUNDING)) {
 				boolean alone = gives >= current * (1 - ROUNDING) && Math.abs(open.sourceCurrent(number(each))) <= ROUNDING * gives;
-				return alone ? read(test, current * most / gives, Optional.of(each.converter().name())) : limited(point, each.converter().name());
+				return alone ? read(test, current * most / gives, Optional.of(each.converter().name())) : limited(plus, minus, each.converter().name());
 			}
 		}
 		return read(test, current, Optional.empty());
 	}
 
 	/** With the converters that would give more than they can at the voltages at which they give just that: all is linear in these. */
-	private FaultCurrents limited(int point, String first) {
+	private FaultCurrents limited(int plus, int minus, String first) {
 		double[] lowered = volts.clone();
 		FaultCircuit now = this;
 		for (int round = 0; round < MOST_ROUNDS; round++) {
 			boolean settled = true;
 			for (ConverterInCircuit each : power.converters) {
-				double gives = now.gives(each, point);
+				double gives = now.gives(each, plus, minus);
 				if (gives > most(each) * (1 + ROUNDING)) {
 					double[] without = lowered.clone();
 					without[number(each)] = 0;
-					double then = new FaultCircuit(power, conditions, opened, without).gives(each, point);
+					double then = new FaultCircuit(power, conditions, opened, without).gives(each, plus, minus);
 					lowered[number(each)] *= Math.max(0, (most(each) - then) / (gives - then));
 					now = new FaultCircuit(power, conditions, opened, lowered.clone());
 					settled = false;
@@ -109,8 +133,6 @@ public final class FaultCircuit {
 				break;
 			}
 		}
-		int plus = power.supplyNode[point];
-		int minus = power.returnNode[point];
 		Solution test = now.circuit.drawing(plus, minus, TEST);
 		return now.read(test, now.current(plus, minus, test), Optional.of(first));
 	}
@@ -120,10 +142,8 @@ public final class FaultCircuit {
 		return voltage * TEST / (voltage - (test.voltage(plus) - test.voltage(minus)));
 	}
 
-	/** What a converter gives into a short circuit at a point. */
-	private double gives(ConverterInCircuit converter, int point) {
-		int plus = power.supplyNode[point];
-		int minus = power.returnNode[point];
+	/** What a converter gives into a short circuit between two nodes. */
+	private double gives(ConverterInCircuit converter, int plus, int minus) {
 		Solution test = circuit.drawing(plus, minus, TEST);
 		return gives(converter, test, current(plus, minus, test));
 	}

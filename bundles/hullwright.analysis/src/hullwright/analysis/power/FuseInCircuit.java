@@ -4,6 +4,8 @@
  */
 package hullwright.analysis.power;
 
+import java.util.List;
+
 import hullwright.network.part.Fuse;
 
 /**
@@ -12,6 +14,11 @@ import hullwright.network.part.Fuse;
  * @param owner the qualified name of the supply, tap or cord that it belongs to
  * @param fuse what it is
  * @param resistor the number of the resistor that it stands in
+ * @param behind where a short circuit that it must break may be: at its end, or at either end if current may come from both
  */
-record FuseInCircuit(String owner, Fuse fuse, int resistor) {
+record FuseInCircuit(String owner, Fuse fuse, int resistor, List<Side> behind) {
+
+	/** The supply conductor at an end of a fuse, and the return conductor there. */
+	record Side(int plus, int minus) {
+	}
 }

@@ -5,7 +5,6 @@
 package hullwright.analysis.power;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -74,7 +73,8 @@ final class NetworkCircuit {
 			returnOfSpan[i] = -1;
 			if (span.passes().supply()) {
 				supplyOfSpan[i] = span.medium() instanceof Medium.Inside inside && inside.fuse().isPresent()
-						? assembly.fuse(supplyNode[span.from()], supplyNode[span.to()], span.element(), inside.fuse().get())
+						? assembly.fuse(supplyNode[span.from()], supplyNode[span.to()], span.element(), inside.fuse().get(),
+								List.of(side(span.from()), side(span.to())))
 						: assembly.resistor(supplyNode[span.from()], supplyNode[span.to()], resistor);
 			}
 			if (span.passes().back()) {
@@ -91,6 +91,10 @@ final class NetworkCircuit {
 				feedItself(device, List.of());
 			}
 		}
+	}
+
+	private FuseInCircuit.Side side(int point) {
+		return new FuseInCircuit.Side(supplyNode[point], returnNode[point]);
 	}
 
 	private Resistor resistor(Span span) {
@@ -176,14 +180,13 @@ final class NetworkCircuit {
 		boolean isolated = device.model().power().ownSupply().map(own -> own.isolated()).orElse(true);
 		int minus = isolated || places.isEmpty() ? assembly.node() : returnNode[places.get(0).point()];
 		Optional<Integer> plus = Optional.empty();
-		Map<String, Resistor> wires = new HashMap<>();
 		for (OwnFeed feed : device.settings().feeds()) {
 			PlantCircuit.Terminals terminals = plant.terminals(feed.supply());
 			Optional<SupplyLead> lead = feed.lead().or(() -> plant.supply(feed.supply()).flatMap(Supply::lead));
 			if (lead.isEmpty() && !isolated) {
 				assembly.assume(Assumption.Kind.LEAD, device.name());
 			}
-			Resistor wire = wires.computeIfAbsent(feed.supply(), name -> wire(device.name(), lead));
+			Resistor wire = wire(device.name(), lead);
 			assembly.returnOfLead(terminals.minus(), minus, wire);
 			if (plus.isEmpty()) {
 				plus = terminals.plus().map(node -> assembly.beyond(node, wire));

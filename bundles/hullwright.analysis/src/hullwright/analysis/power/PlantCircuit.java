@@ -30,7 +30,7 @@ final class PlantCircuit {
 	}
 
 	private final PowerPlant plant;
-	private final Optional<PowerState> state;
+	private final SwitchedOn switches;
 	private final CircuitAssembly assembly;
 	private final Map<String, Terminals> laid = new HashMap<>();
 	private final Set<String> laying = new HashSet<>();
@@ -38,7 +38,7 @@ final class PlantCircuit {
 
 	PlantCircuit(PowerPlant plant, Optional<PowerState> state, CircuitAssembly assembly) {
 		this.plant = plant;
-		this.state = state;
+		switches = new SwitchedOn(plant, state);
 		this.assembly = assembly;
 	}
 
@@ -52,8 +52,8 @@ final class PlantCircuit {
 		plant.banks().forEach(bank -> terminals(bank.name()));
 		plant.converters().forEach(converter -> terminals(converter.name()));
 		plant.supplies().forEach(supply -> terminals(supply.name()));
-		if (state.isPresent()) {
-			for (String name : state.get().dips().keySet()) {
+		if (switches.state().isPresent()) {
+			for (String name : switches.state().get().dips().keySet()) {
 				if (supply(name).map(each -> each.from().isPresent()).orElse(false)) {
 					assembly.assume(Assumption.Kind.DIP, name);
 				}
@@ -64,24 +64,6 @@ final class PlantCircuit {
 	/** The supply of a name. */
 	Optional<Supply> supply(String name) {
 		return plant.supplies().stream().filter(each -> each.name().equals(name)).findFirst();
-	}
-
-	/** Whether every switch of a supply, and of what is behind it, is on. */
-	boolean isOn(String name) {
-		return isOn(name, new HashSet<>());
-	}
-
-	private boolean isOn(String name, Set<String> seen) {
-		if (!seen.add(name)) {
-			return false;
-		}
-		Optional<Supply> supply = supply(name);
-		if (supply.isPresent()) {
-			return state.map(each -> each.on().containsAll(supply.get().switches())).orElse(true)
-					&& supply.get().from().map(from -> isOn(from, seen)).orElse(true);
-		}
-		return plant.converters().stream().filter(each -> each.name().equals(name)).findFirst().flatMap(Converter::from)
-				.map(from -> isOn(from, seen)).orElse(true);
 	}
 
 	/** The terminals of a bank, converter or supply. */
@@ -123,7 +105,7 @@ final class PlantCircuit {
 		Optional<Terminals> from = converter.from().map(this::terminals);
 		int inputMinus = from.map(Terminals::minus).orElse(Circuit.REFERENCE);
 		int minus = converter.isolated() ? assembly.node() : inputMinus;
-		if (!isOn(converter.name())) {
+		if (!switches.isOn(converter.name())) {
 			return new Terminals(Optional.empty(), minus);
 		}
 		Optional<Integer> plus = assembly.source(converter.name(), converter.voltages(), minus);
@@ -142,10 +124,11 @@ final class PlantCircuit {
 	private Terminals lay(Supply supply) {
 		Terminals behind = supply.from().map(this::terminals).orElseGet(() -> new Terminals(
 				assembly.source(supply.name(), supply.voltages(), Circuit.REFERENCE), Circuit.REFERENCE));
-		if (!isOn(supply.name())) {
+		if (!switches.isOn(supply.name())) {
 			return new Terminals(Optional.empty(), behind.minus());
 		}
-		return new Terminals(behind.plus().map(plus -> supply.fuse().map(fuse -> assembly.beyondFuse(plus, supply.name(), fuse)).orElse(plus)),
+		return new Terminals(
+				behind.plus().map(plus -> supply.fuse().map(fuse -> assembly.beyondFuse(plus, supply.name(), fuse, behind.minus())).orElse(plus)),
 				behind.minus());
 	}
 }

@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 import hullwright.analysis.circuit.Circuit;
 import hullwright.analysis.circuit.CircuitProblem;
@@ -144,12 +143,6 @@ public final class PowerCircuit {
 			ohms[i] = resistor.copper() ? resistor.ohms() * factor : resistor.ohms();
 		}
 		return ohms;
-	}
-
-	/** The qualified names of the supplies that are on in a state: circuits differ only by these. */
-	public static Set<String> suppliesOn(Boat boat, Optional<PowerState> state) {
-		PlantCircuit plant = new PlantCircuit(boat.power(), state, new CircuitAssembly());
-		return boat.power().supplies().stream().map(Supply::name).filter(plant::isOn).collect(Collectors.toUnmodifiableSet());
 	}
 
 	/**

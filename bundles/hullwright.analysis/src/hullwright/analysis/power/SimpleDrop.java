@@ -5,13 +5,10 @@
 package hullwright.analysis.power;
 
 import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
 
 import hullwright.analysis.conductor.CopperConductor;
+import hullwright.analysis.wiring.Branches;
 import hullwright.network.Backbone;
 import hullwright.network.CableRun;
 import hullwright.network.Drop;
@@ -48,37 +45,34 @@ public record SimpleDrop(String network, String part, boolean towardsEnd, Curren
 
 	/** The simple drops of a network, two for each place where a supply enters its backbones. */
 	public static List<SimpleDrop> of(Network network) {
-		Map<String, String> rootOfLeg = new HashMap<>();
-		for (Drop drop : network.drops()) {
-			drop.legs().forEach(leg -> rootOfLeg.put(leg.name(), drop.from().part()));
-		}
+		Branches branches = Branches.of(network);
 		List<SimpleDrop> drops = new ArrayList<>();
 		for (Backbone backbone : network.backbones()) {
 			for (int i = 0; i < backbone.elements().size(); i++) {
 				Element element = backbone.elements().get(i);
-				for (String part : entriesAt(network, element, rootOfLeg)) {
-					drops.add(side(network, backbone, i, -1, part, rootOfLeg));
-					drops.add(side(network, backbone, i, 1, part, rootOfLeg));
+				for (String part : entriesAt(network, element, branches)) {
+					drops.add(side(network, backbone, i, -1, part, branches));
+					drops.add(side(network, backbone, i, 1, part, branches));
 				}
 			}
 		}
 		return drops;
 	}
 
-	private static List<String> entriesAt(Network network, Element element, Map<String, String> rootOfLeg) {
+	private static List<String> entriesAt(Network network, Element element, Branches branches) {
 		List<String> parts = new ArrayList<>();
 		if (element instanceof Fitting fitting && !fitting.details().feeds().isEmpty()) {
 			parts.add(fitting.name());
 		}
 		for (Feed feed : network.feeds()) {
-			if (!feed.supplies().isEmpty() && root(feed.from().part(), rootOfLeg).equals(element.name())) {
+			if (!feed.supplies().isEmpty() && branches.backbonePart(feed.from().part()).equals(element.name())) {
 				parts.add(feed.name());
 			}
 		}
 		return parts;
 	}
 
-	private static SimpleDrop side(Network network, Backbone backbone, int start, int step, String part, Map<String, String> rootOfLeg) {
+	private static SimpleDrop side(Network network, Backbone backbone, int start, int step, String part, Branches branches) {
 		double metres = 0;
 		double ohms = 0;
 		double steps = 0;
@@ -91,7 +85,7 @@ public record SimpleDrop(String network, String part, boolean towardsEnd, Curren
 				metres += run.length().metres();
 				ohms += run.length().metres() * run.cable().flatMap(Cable::power).map(CopperConductor::resistance).map(each -> each.ohmsPerMetre()).orElse(0.0);
 			} else {
-				steps += lenAt(network, (Fitting) element, rootOfLeg);
+				steps += lenAt(network, (Fitting) element, branches);
 			}
 		}
 		return new SimpleDrop(network.name(), part, step > 0, new Current(steps * LEN), new Length(metres), new Voltage(0.1 * steps * ohms));
@@ -102,10 +96,10 @@ public record SimpleDrop(String network, String part, boolean towardsEnd, Curren
 				&& (fitting.part() instanceof Isolator isolator && isolator.breaksSupply() || fitting.part() instanceof Tap tap && tap.breaksSupply());
 	}
 
-	private static double lenAt(Network network, Fitting fitting, Map<String, String> rootOfLeg) {
+	private static double lenAt(Network network, Fitting fitting, Branches branches) {
 		double steps = fitting.details().device().map(SimpleDrop::len).orElse(0.0);
 		for (Drop drop : network.drops()) {
-			if (drop.device().isPresent() && root(drop.from().part(), rootOfLeg).equals(fitting.name())) {
+			if (drop.device().isPresent() && branches.backbonePart(drop.from().part()).equals(fitting.name())) {
 				steps += len(drop.device().get());
 			}
 		}
@@ -119,14 +113,5 @@ public record SimpleDrop(String network, String part, boolean towardsEnd, Curren
 				.map(demand -> Math.ceil(demand.currentAt(LoadDemand.USUAL) / LEN - 1e-9))
 				.filter(Double::isFinite)
 				.orElse(0.0);
-	}
-
-	private static String root(String part, Map<String, String> rootOfLeg) {
-		String at = part;
-		Set<String> seen = new HashSet<>();
-		while (rootOfLeg.containsKey(at) && seen.add(at)) {
-			at = rootOfLeg.get(at);
-		}
-		return at;
 	}
 }

@@ -7,7 +7,6 @@ package hullwright.report.figures;
 import hullwright.analysis.electrics.BoatElectrics;
 import hullwright.analysis.electrics.StateElectrics;
 import hullwright.analysis.power.EntryReading;
-import hullwright.analysis.power.FuseReading;
 import hullwright.analysis.power.SourceReading;
 import hullwright.analysis.power.SpanReading;
 import hullwright.analysis.wiring.Medium;
@@ -77,42 +76,6 @@ final class CurrentTables {
 			}
 		}
 		return table;
-	}
-
-	/** Fuses and breakers of the boat. */
-	TextTable fuses() {
-		TextTable table = new TextTable("Fuse or breaker", ">Rated", ">Carries", ">Starting", ">Used");
-		List<String> owners = new ArrayList<>();
-		List<FuseReading> largest = new ArrayList<>();
-		List<Double> starting = new ArrayList<>();
-		for (StateElectrics state : boat.states()) {
-			List<FuseReading> fuses = state.lowest().fuses();
-			for (int i = 0; i < fuses.size(); i++) {
-				String key = fuses.get(i).owner() + "#" + occurrence(fuses, i);
-				double starts = state.starting().fuses().get(i).current().amperes();
-				int known = owners.indexOf(key);
-				if (known < 0) {
-					owners.add(key);
-					largest.add(fuses.get(i));
-					starting.add(starts);
-				} else {
-					largest.set(known, fuses.get(i).current().compareTo(largest.get(known).current()) > 0 ? fuses.get(i) : largest.get(known));
-					starting.set(known, Math.max(starting.get(known), starts));
-				}
-			}
-		}
-		for (int i = 0; i < largest.size(); i++) {
-			FuseReading fuse = largest.get(i);
-			table.row(wording.name(fuse.owner()) + fuse.fuse().kind().map(kind -> " (" + kind.identity().name() + ")").orElse(""),
-					Wording.amperes(fuse.fuse().rating()), Wording.amperes(fuse.current()), Wording.amperes(new Current(starting.get(i))),
-					Wording.perCent(Math.max(fuse.current().amperes(), starting.get(i)) / fuse.fuse().rating().amperes()));
-		}
-		return table;
-	}
-
-	/** Two fuses of one tap have one owner. */
-	private static long occurrence(List<FuseReading> fuses, int number) {
-		return fuses.subList(0, number).stream().filter(each -> each.owner().equals(fuses.get(number).owner())).count();
 	}
 
 	/** Banks and converters of the boat. */

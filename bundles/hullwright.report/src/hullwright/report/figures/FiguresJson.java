@@ -88,6 +88,7 @@ public final class FiguresJson {
 		RecordJson.add(json, "starting", state.starting());
 		RecordJson.add(json, "taps", state.taps());
 		RecordJson.add(json, "shortCircuits", state.shortCircuits());
+		RecordJson.add(json, "breaking", state.breaking());
 		return json;
 	}
 

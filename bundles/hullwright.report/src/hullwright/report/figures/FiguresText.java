@@ -83,7 +83,11 @@ public final class FiguresText {
 			traffic(figures.buses().get(i), wording);
 		}
 		CurrentTables currents = new CurrentTables(boat, wording);
-		table("Fuses and breakers, at guaranteed loads and starting", currents.fuses(), 0);
+		FuseTable fuses = new FuseTable(boat, wording);
+		table("Fuses and breakers, at guaranteed loads and starting; short circuits right behind them", fuses.table(), 0);
+		if (!fuses.table().isEmpty()) {
+			paragraph("", fuses.notes());
+		}
 		table("Banks and converters, at guaranteed loads", currents.sources(), 0);
 		table("Leads by the feed-wire formula of the marine trade (3 %: electronics and what safety hangs on)", new DropTables(boat, wording).leads(), 0);
 		LossTable losses = new LossTable(boat, wording);

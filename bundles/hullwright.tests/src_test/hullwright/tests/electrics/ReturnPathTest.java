@@ -129,6 +129,17 @@ class ReturnPathTest {
 		assertEquals(stray * (0.4 + HOUSE_WIRE), shift(flow, "net.far"), EXACT, "beyond the thruster's tee no current flows");
 	}
 
+	/** Two cables from one supply to one thruster, one twice as long as the other: both count with their own length. */
+	@Test
+	void twoLeadsFromOneSupplyAreTwoLeads() {
+		PowerFlow flow = ComputedBoat.with(THRUSTER.formatted("thruster", "idle")
+				.replace("from strong lead 6 m each way of 70 mm2", "from strong lead 6 m each way of 70 mm2; from strong lead 12 m each way of 70 mm2"))
+				.nominal();
+		double wires = 1 / (1 / THRUSTER_WIRE + 1 / (2 * THRUSTER_WIRE));
+
+		assertEquals(300 * wires / (wires + THROUGH_NETWORK), entry(flow, "house").back().amperes(), EXACT);
+	}
+
 	/** The lifted return takes its voltage from every other device. */
 	@Test
 	void theShiftOfTheReturnLowersTheVoltageOfTheOthers() {
