@@ -7,18 +7,21 @@ package hullwright.analysis.fault;
 import java.util.List;
 import java.util.Optional;
 
+import hullwright.analysis.wiring.BackboneSide;
+
 /**
  * What is lost when one thing fails.
  *
  * @param what what kind of thing fails
  * @param element the qualified name of the part, cable, device, supply or source; of the nearer part for a joint
  * @param other the qualified name of the other part of a joint
+ * @param side which side the fuse protects, of a tap with a fuse for each
  * @param withoutPower the devices that no supply reaches any more
  * @param withoutData the devices that are cut off from the rest of their network; the fewer ones on either side of the cut
  * @param unterminated the networks whose backbone is cut between its terminators: all of their traffic is in doubt
  * @param parted the networks between which nothing passes any more
  */
-public record Loss(What what, String element, Optional<String> other, List<String> withoutPower, List<String> withoutData,
+public record Loss(What what, String element, Optional<String> other, Optional<BackboneSide> side, List<String> withoutPower, List<String> withoutData,
 		List<String> unterminated, List<String> parted) {
 
 	/** What fails. */
@@ -31,7 +34,9 @@ public record Loss(What what, String element, Optional<String> other, List<Strin
 		CABLE,
 		/** A device that joins networks fails. */
 		BRIDGE,
-		/** A supply, a converter or a bank fails. */
+		/** A supply fails, or its fuse or breaker has opened. */
+		SUPPLY,
+		/** A converter or a bank fails. */
 		SOURCE
 	}
 

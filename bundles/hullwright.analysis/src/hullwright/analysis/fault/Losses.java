@@ -78,7 +78,7 @@ public final class Losses {
 			int edge = i;
 			if (span.medium() instanceof Medium.Inside inside) {
 				if (inside.fuse().isPresent()) {
-					all.add(new Loss(Loss.What.FUSE, span.element(), Optional.empty(), unpowered(point -> supply.parts(edge, point)), List.of(),
+					all.add(new Loss(Loss.What.FUSE, span.element(), Optional.empty(), inside.side(), unpowered(point -> supply.parts(edge, point)), List.of(),
 							List.of(), List.of()));
 				}
 				continue;
@@ -104,7 +104,7 @@ public final class Losses {
 			}
 		}
 		boolean unterminated = resistorsBeyond > 0 && resistorsBeyond < resistors;
-		return new Loss(span.medium() instanceof Medium.Contact ? Loss.What.JOINT : Loss.What.CABLE, span.element(), span.other(), unpowered,
+		return new Loss(span.medium() instanceof Medium.Contact ? Loss.What.JOINT : Loss.What.CABLE, span.element(), span.other(), Optional.empty(), unpowered,
 				signal.parts(edge) ? cutOff(edge, span.network()) : List.of(), unterminated ? List.of(networkName(span.network())) : List.of(), List.of());
 	}
 
@@ -143,24 +143,24 @@ public final class Losses {
 		PowerPlant plant = boat.power();
 		JoinedPoints sections = JoinedPoints.of(wiring, span -> wiring.spans().get(span).passes().supply());
 		for (Bank bank : plant.banks()) {
-			source(all, bank.name(), sections);
+			source(all, Loss.What.SOURCE, bank.name(), sections);
 		}
 		for (Converter converter : plant.converters()) {
-			source(all, converter.name(), sections);
+			source(all, Loss.What.SOURCE, converter.name(), sections);
 		}
 		for (Supply each : plant.supplies()) {
-			source(all, each.name(), sections);
+			source(all, Loss.What.SUPPLY, each.name(), sections);
 		}
 	}
 
-	private void source(List<Loss> all, String failing, JoinedPoints sections) {
+	private void source(List<Loss> all, Loss.What what, String failing, JoinedPoints sections) {
 		Set<Integer> alive = new HashSet<>();
 		Set<Integer> dead = new HashSet<>();
 		for (SupplyEntry entry : wiring.entries()) {
 			(hangsOn(entry.supply(), failing, new HashSet<>()) ? dead : alive).add(sections.first(entry.point()));
 		}
 		dead.removeAll(alive);
-		all.add(new Loss(Loss.What.SOURCE, failing, Optional.empty(), unpowered(point -> dead.contains(sections.first(point))), List.of(), List.of(), List.of()));
+		all.add(new Loss(what, failing, Optional.empty(), Optional.empty(), unpowered(point -> dead.contains(sections.first(point))), List.of(), List.of(), List.of()));
 	}
 
 	private boolean hangsOn(String name, String failing, Set<String> seen) {
@@ -180,7 +180,7 @@ public final class Losses {
 		wiring.devices().forEach(each -> networksOf.computeIfAbsent(each.device().name(), none -> new LinkedHashSet<>()).add(each.network()));
 		networksOf.forEach((device, networks) -> {
 			if (networks.size() > 1) {
-				all.add(new Loss(Loss.What.BRIDGE, device, Optional.empty(), List.of(), List.of(), List.of(),
+				all.add(new Loss(Loss.What.BRIDGE, device, Optional.empty(), Optional.empty(), List.of(), List.of(), List.of(),
 						networks.stream().map(this::networkName).toList()));
 			}
 		});

@@ -112,7 +112,7 @@ public final class ShortCircuits {
 				return false;
 			}
 			FaultCurrents.ThroughFuse fuse = quickest.get().getKey();
-			openings.add(new FuseOpening(fuse.owner(), fuse.fuse(), fuse.current(), quickest.get().getValue()));
+			openings.add(new FuseOpening(fuse.owner(), fuse.side(), fuse.fuse(), fuse.current(), quickest.get().getValue()));
 			boolean whole = fuse.current().amperes() >= now.current().orElseThrow().amperes() * (1 - ASIDE);
 			if (whole) {
 				return true;

@@ -13,6 +13,7 @@ import java.util.Set;
 import hullwright.analysis.circuit.Circuit;
 import hullwright.analysis.circuit.LoadLaw;
 import hullwright.analysis.wiring.AttachedDevice;
+import hullwright.analysis.wiring.BackboneSide;
 import hullwright.network.part.Fuse;
 import hullwright.network.part.Load;
 import hullwright.network.power.Voltages;
@@ -57,13 +58,13 @@ final class CircuitAssembly {
 	/** The node behind a fuse that feeds a circuit with a return of its own. */
 	int beyondFuse(int node, String owner, Fuse fuse, int minus) {
 		int behind = circuit.node();
-		fuse(node, behind, owner, fuse, List.of(new FuseInCircuit.Side(behind, minus)));
+		fuse(node, behind, owner, Optional.empty(), fuse, List.of(new FuseInCircuit.Side(behind, minus)));
 		return behind;
 	}
 
-	int fuse(int from, int to, String owner, Fuse fuse, List<FuseInCircuit.Side> behind) {
+	int fuse(int from, int to, String owner, Optional<BackboneSide> side, Fuse fuse, List<FuseInCircuit.Side> behind) {
 		int number = resistor(from, to, new Resistor(owner, resistance(owner, fuse), false));
-		fuses.add(new FuseInCircuit(owner, fuse, number, behind));
+		fuses.add(new FuseInCircuit(owner, side, fuse, number, behind));
 		return number;
 	}
 

@@ -80,7 +80,7 @@ public final class FaultCircuit {
 			List<Optional<Current>> asked = fuse.behind().stream().map(side -> through(number, between(side.plus(), side.minus()))).toList();
 			Optional<Current> most = asked.contains(Optional.<Current>empty()) ? Optional.empty()
 					: asked.stream().flatMap(Optional::stream).max(Comparator.naturalOrder());
-			breaking.add(new BreakingCurrent(fuse.owner(), fuse.fuse(), most));
+			breaking.add(new BreakingCurrent(fuse.owner(), fuse.side(), fuse.fuse(), most));
 		}
 		return breaking;
 	}
@@ -166,7 +166,7 @@ public final class FaultCircuit {
 		for (int i = 0; i < power.fuses.size(); i++) {
 			if (!opened.contains(i)) {
 				FuseInCircuit fuse = power.fuses.get(i);
-				fuses.add(new FaultCurrents.ThroughFuse(i, fuse.owner(), fuse.fuse(), new Current(Math.abs(through(test, current, fuse.resistor())))));
+				fuses.add(new FaultCurrents.ThroughFuse(i, fuse.owner(), fuse.side(), fuse.fuse(), new Current(Math.abs(through(test, current, fuse.resistor())))));
 			}
 		}
 		double[] spans = new double[power.supplyOfSpan.length];

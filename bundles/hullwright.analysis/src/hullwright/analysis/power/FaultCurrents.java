@@ -7,6 +7,7 @@ package hullwright.analysis.power;
 import java.util.List;
 import java.util.Optional;
 
+import hullwright.analysis.wiring.BackboneSide;
 import hullwright.network.part.Fuse;
 import hullwright.quantity.ConductorSize;
 import hullwright.quantity.Current;
@@ -28,8 +29,9 @@ public record FaultCurrents(Optional<Current> current, Optional<String> limitedB
 	 *
 	 * @param number the number of the fuse in the circuit
 	 * @param owner the qualified name of what it belongs to
+	 * @param side which side it protects, of a tap with a fuse for each
 	 */
-	public record ThroughFuse(int number, String owner, Fuse fuse, Current current) {
+	public record ThroughFuse(int number, String owner, Optional<BackboneSide> side, Fuse fuse, Current current) {
 	}
 
 	/**

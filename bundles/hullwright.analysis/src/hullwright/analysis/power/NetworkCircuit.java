@@ -73,7 +73,7 @@ final class NetworkCircuit {
 			returnOfSpan[i] = -1;
 			if (span.passes().supply()) {
 				supplyOfSpan[i] = span.medium() instanceof Medium.Inside inside && inside.fuse().isPresent()
-						? assembly.fuse(supplyNode[span.from()], supplyNode[span.to()], span.element(), inside.fuse().get(),
+						? assembly.fuse(supplyNode[span.from()], supplyNode[span.to()], span.element(), inside.side(), inside.fuse().get(),
 								List.of(side(span.from()), side(span.to())))
 						: assembly.resistor(supplyNode[span.from()], supplyNode[span.to()], resistor);
 			}

@@ -131,7 +131,7 @@ final class PowerFlowReading {
 
 	private List<FuseReading> fuses() {
 		return power.fuses.stream()
-				.map(each -> new FuseReading(each.owner(), each.fuse(), new Current(Math.abs(through(each.resistor()))))).toList();
+				.map(each -> new FuseReading(each.owner(), each.side(), each.fuse(), new Current(Math.abs(through(each.resistor()))))).toList();
 	}
 
 	private List<SourceReading> sources() {

@@ -53,7 +53,11 @@ public sealed interface Medium {
 	 * The inside of a part, which adds no resistance of its own.
 	 *
 	 * @param fuse the fuse in its supply conductor, if any
+	 * @param side the side that the fuse protects, of a tap with one for each
 	 */
-	record Inside(Optional<Fuse> fuse) implements Medium {
+	record Inside(Optional<Fuse> fuse, Optional<BackboneSide> side) implements Medium {
+
+		/** Joined inside, without a fuse. */
+		static final Inside JOINED = new Inside(Optional.empty(), Optional.empty());
 	}
 }

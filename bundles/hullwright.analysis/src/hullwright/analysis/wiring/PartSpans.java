@@ -35,7 +35,7 @@ final class PartSpans {
 	/** What joins the two sides of a part other than a tap, if anything does. */
 	static Optional<Inside> between(Part part) {
 		if (part instanceof Isolator isolator) {
-			return Optional.of(new Inside(new Medium.Inside(Optional.empty()),
+			return Optional.of(new Inside(Medium.Inside.JOINED,
 					new Span.Passes(!isolator.breaksSupply(), isolator.joinsReturn(), true)));
 		} else if (part instanceof Adapter adapter) {
 			return Optional.of(new Inside(
@@ -68,20 +68,20 @@ final class PartSpans {
 			boolean end = feeds(tap, fitting.towardsEnd());
 			boolean unfed = fitting.details().feeds().isEmpty();
 			if (tap.breaksSupply() && unfed) {
-				return new TapInside(supply(tap.fuseEachSide()), Optional.empty(), 1);
+				return new TapInside(supply(tap.fuseEachSide(), Optional.empty()), Optional.empty(), 1);
 			}
-			return new TapInside(side(tap, start), side(tap, end), apart ? 2 : 1);
+			return new TapInside(side(tap, start, BackboneSide.TOWARDS_START), side(tap, end, BackboneSide.TOWARDS_END), apart ? 2 : 1);
 		}
 
-		private static Optional<Inside> side(Tap tap, boolean fed) {
+		private static Optional<Inside> side(Tap tap, boolean fed, BackboneSide side) {
 			if (fed) {
-				return supply(tap.fuseEachSide());
+				return supply(tap.fuseEachSide(), tap.fuseEachSide().map(fuse -> side));
 			}
-			return tap.breaksSupply() ? Optional.empty() : supply(Optional.empty());
+			return tap.breaksSupply() ? Optional.empty() : supply(Optional.empty(), Optional.empty());
 		}
 
-		private static Optional<Inside> supply(Optional<Fuse> fuse) {
-			return Optional.of(new Inside(new Medium.Inside(fuse), new Span.Passes(true, false, false)));
+		private static Optional<Inside> supply(Optional<Fuse> fuse, Optional<BackboneSide> side) {
+			return Optional.of(new Inside(new Medium.Inside(fuse, side), new Span.Passes(true, false, false)));
 		}
 
 		private static boolean feeds(Tap tap, Optional<Connector> side) {

@@ -115,7 +115,7 @@ final class WiringWalk {
 		} else if (part instanceof Cord cord && cord.fuse().isPresent()) {
 			int behindFuse = points++;
 			add(start, behindFuse, PartSpans.between(part).orElseThrow().medium(), Span.Passes.ALL, element);
-			add(behindFuse, end, new Medium.Inside(cord.fuse()), Span.Passes.ALL, element);
+			add(behindFuse, end, new Medium.Inside(cord.fuse(), Optional.empty()), Span.Passes.ALL, element);
 		} else {
 			PartSpans.between(part).ifPresent(inside -> add(start, end, inside.medium(), inside.passes(), element));
 		}
@@ -145,12 +145,12 @@ final class WiringWalk {
 		PartSpans.TapInside inside = PartSpans.TapInside.of(fitting, tap);
 		int entry = points++;
 		int secondEntry = inside.entries() == 2 ? points++ : entry;
-		add(start, end, new Medium.Inside(Optional.empty()), new Span.Passes(false, true, true), fitting);
-		add(entry, start, new Medium.Inside(Optional.empty()), new Span.Passes(false, true, false), fitting);
+		add(start, end, Medium.Inside.JOINED, new Span.Passes(false, true, true), fitting);
+		add(entry, start, Medium.Inside.JOINED, new Span.Passes(false, true, false), fitting);
 		inside.start().ifPresent(way -> add(entry, start, way.medium(), way.passes(), fitting));
 		inside.end().ifPresent(way -> add(secondEntry, end, way.medium(), way.passes(), fitting));
 		if (secondEntry != entry) {
-			add(secondEntry, end, new Medium.Inside(Optional.empty()), new Span.Passes(false, true, false), fitting);
+			add(secondEntry, end, Medium.Inside.JOINED, new Span.Passes(false, true, false), fitting);
 		}
 		List<String> supplies = fitting.details().feeds();
 		for (int i = 0; i < supplies.size(); i++) {

@@ -84,7 +84,7 @@ final class FaultTable {
 	}
 
 	private String opening(FuseOpening opening) {
-		return wording.name(opening.owner(), network.name()) + " " + opening.fuse().rating();
+		return wording.name(opening.owner(), network.name()) + Wording.side(opening.side()) + " " + opening.fuse().rating();
 	}
 
 	private static String word(ShortCircuit.Verdict verdict) {

@@ -43,21 +43,16 @@ final class FuseTable {
 			List<FuseReading> carried = state.lowest().fuses();
 			for (int i = 0; i < carried.size(); i++) {
 				Asked asked = new Asked(carried.get(i), state.starting().fuses().get(i).current(), state.breaking().get(i));
-				fuses.merge(carried.get(i).owner() + "#" + occurrence(carried, i), asked, Asked::worse);
+				fuses.merge(carried.get(i).owner() + Wording.side(carried.get(i).side()), asked, Asked::worse);
 			}
 		}
-	}
-
-	/** Two fuses of one tap have one owner. */
-	private static long occurrence(List<FuseReading> fuses, int number) {
-		return fuses.subList(0, number).stream().filter(each -> each.owner().equals(fuses.get(number).owner())).count();
 	}
 
 	TextTable table() {
 		TextTable table = new TextTable("Fuse or breaker", ">Rated", ">Carries", ">Starting", ">Used", ">Breaks", ">Asked to break");
 		for (Asked each : fuses.values()) {
 			FuseReading fuse = each.carries;
-			table.row(wording.name(fuse.owner()) + fuse.fuse().kind().map(kind -> " (" + kind.identity().name() + ")").orElse(""),
+			table.row(wording.name(fuse.owner()) + Wording.side(fuse.side()) + fuse.fuse().kind().map(kind -> " (" + kind.identity().name() + ")").orElse(""),
 					Wording.amperes(fuse.fuse().rating()), Wording.amperes(fuse.current()), Wording.amperes(each.starting),
 					Wording.perCent(Math.max(fuse.current().amperes(), each.starting.amperes()) / fuse.fuse().rating().amperes()),
 					Wording.amperes(each.breaking.able()), Wording.amperes(each.breaking.asked()) + (each.breaking.isExceeded() ? " !" : ""));

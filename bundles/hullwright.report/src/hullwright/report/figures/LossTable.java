@@ -34,7 +34,7 @@ final class LossTable {
 		TextTable table = new TextTable("If this fails", "", ">Without power", ">Cut off", "And");
 		for (Loss each : losses.subList(0, Math.min(most, losses.size()))) {
 			String home = each.element().substring(0, Math.max(0, each.element().lastIndexOf('.')));
-			table.row(wording.name(each.element()) + each.other().map(other -> " | " + wording.name(other, home)).orElse(""), word(each.what()),
+			table.row(wording.name(each.element()) + each.other().map(other -> " | " + wording.name(other, home)).orElse("") + Wording.side(each.side()), word(each.what()),
 					count(each.withoutPower()), count(each.withoutData()), consequence(each));
 		}
 		return table;
@@ -57,6 +57,7 @@ final class LossTable {
 		case JOINT -> "joint";
 		case CABLE -> "cable";
 		case BRIDGE -> "bridge";
+		case SUPPLY -> "supply";
 		case SOURCE -> "source";
 		};
 	}

@@ -5,6 +5,7 @@
 package hullwright.report.figures;
 
 import hullwright.analysis.power.Conditions;
+import hullwright.analysis.wiring.BackboneSide;
 import hullwright.network.power.PowerState;
 import hullwright.quantity.Current;
 import hullwright.quantity.Duration;
@@ -39,8 +40,9 @@ final class Wording {
 		return voltage.map(Wording::volts).orElse("-");
 	}
 
+	/** A current to a hundredth, from 100 A on to an ampere. */
 	static String amperes(Current current) {
-		return number(current.amperes(), 2) + " A";
+		return number(current.amperes(), Math.abs(current.amperes()) < 99.995 ? 2 : 0) + " A";
 	}
 
 	static String amperes(Optional<Current> current) {
@@ -83,6 +85,11 @@ final class Wording {
 	/** A qualified name without that of the series and of its network. */
 	String name(String qualified, String network) {
 		return qualified.startsWith(network + ".") ? qualified.substring(network.length() + 1) : name(qualified);
+	}
+
+	/** Which of the two fuses of a tap is meant; nothing for others. */
+	static String side(Optional<BackboneSide> side) {
+		return side.map(each -> each == BackboneSide.TOWARDS_START ? " towards start" : " towards end").orElse("");
 	}
 
 	/** Names, the first few of many. */

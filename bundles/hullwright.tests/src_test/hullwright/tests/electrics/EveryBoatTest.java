@@ -86,6 +86,8 @@ class EveryBoatTest {
 		BoatElectrics electrics = BoatElectrics.of(boat);
 		assertEquals(List.of(), EveryNumber.notFiniteIn(electrics), "no NaN, no infinity");
 		assertTrue(electrics.equals(BoatElectrics.of(boat)), "computed again, it is the same");
+		electrics.states().forEach(state -> assertEquals(state.lowest().fuses().stream().map(each -> each.owner() + each.side()).toList(),
+				state.breaking().stream().map(each -> each.owner() + each.side()).toList(), "every fuse that is fed has its breaking current"));
 		for (PowerFlow flow : flows(electrics)) {
 			supplyCurrentsBalance(electrics.wiring(), flow);
 			returnCurrentsBalance(electrics.wiring(), flow);

@@ -22,7 +22,8 @@ class LossesTest {
 	}
 
 	private static String told(Loss loss) {
-		StringBuilder text = new StringBuilder(loss.what() + " " + loss.element() + loss.other().map(other -> " to " + other).orElse("") + ":");
+		StringBuilder text = new StringBuilder(loss.what() + " " + loss.element() + loss.other().map(other -> " to " + other).orElse("")
+				+ loss.side().map(side -> " " + side).orElse("") + ":");
 		append(text, "power", loss.withoutPower());
 		append(text, "data", loss.withoutData());
 		append(text, "unterminated", loss.unterminated());
@@ -41,13 +42,13 @@ class LossesTest {
 	void aNetworkFedInTheMiddle() {
 		assertEquals(List.of(
 				"SOURCE service: power a b c",
-				"SOURCE house: power a b c",
+				"SUPPLY house: power a b c",
 				"JOINT l to t1: unterminated net",
 				"JOINT t1 to west: power a data a unterminated net",
 				"CABLE west: power a data a unterminated net",
 				"JOINT west to mid: power a data a unterminated net",
-				"FUSE mid: power a",
-				"FUSE mid: power b c",
+				"FUSE mid TOWARDS_START: power a",
+				"FUSE mid TOWARDS_END: power b c",
 				"JOINT mid to east: power b c data a unterminated net",
 				"CABLE east: power b c data a unterminated net",
 				"JOINT east to t2: power b c data a unterminated net",
@@ -98,7 +99,7 @@ class LossesTest {
 				}
 				""");
 
-		assertEquals(List.of(), losses.stream().filter(each -> each.startsWith("SOURCE")).toList());
+		assertEquals(List.of(), losses.stream().filter(each -> each.startsWith("SOURCE") || each.startsWith("SUPPLY")).toList());
 		assertEquals(List.of("CABLE west: unterminated net", "CABLE east: unterminated net"), losses.stream().filter(each -> each.startsWith("CABLE")).toList());
 	}
 
@@ -116,8 +117,8 @@ class LossesTest {
 				}
 				""");
 
-		assertEquals(List.of("SOURCE service: power a b", "SOURCE left: power a", "SOURCE right: power b"),
-				losses.stream().filter(each -> each.startsWith("SOURCE")).toList());
+		assertEquals(List.of("SOURCE service: power a b", "SUPPLY left: power a", "SUPPLY right: power b"),
+				losses.stream().filter(each -> each.startsWith("SOURCE") || each.startsWith("SUPPLY")).toList());
 	}
 
 	/** A cord through a port of a tee feeds all; its fuse, its wires and its plug are one after the other. */
@@ -133,8 +134,8 @@ class LossesTest {
 				}
 				""");
 
-		assertEquals(List.of("SOURCE house: power a b", "FUSE entry.leg-1: power a b"),
-				losses.stream().filter(each -> each.startsWith("SOURCE") || each.startsWith("FUSE")).toList());
+		assertEquals(List.of("SUPPLY house: power a b", "FUSE entry.leg-1: power a b"),
+				losses.stream().filter(each -> each.startsWith("SUPPLY") || each.startsWith("FUSE")).toList());
 		assertEquals(List.of("CABLE east: power b data b", "CABLE entry.leg-1: power a b"), losses.stream().filter(each -> each.startsWith("CABLE")).toList());
 	}
 
