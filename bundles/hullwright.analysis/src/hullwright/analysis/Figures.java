@@ -8,12 +8,16 @@ import hullwright.analysis.electrics.BoatElectrics;
 import hullwright.analysis.line.BackboneLength;
 import hullwright.analysis.line.DropLength;
 import hullwright.analysis.line.Termination;
+import hullwright.analysis.traffic.BusFigures;
 import hullwright.network.Backbone;
 import hullwright.network.Boat;
 import hullwright.network.Drop;
 import hullwright.network.Network;
+import hullwright.network.power.PowerState;
 import java.util.IdentityHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * The figures of one boat, each computed when it is first asked for and then kept, so that rules may ask freely. For use by
@@ -25,11 +29,23 @@ public final class Figures {
 	private final Map<Drop, DropLength> drops = new IdentityHashMap<>();
 	private final Map<Backbone, BackboneLength> backbones = new IdentityHashMap<>();
 	private final Map<Backbone, Termination> terminations = new IdentityHashMap<>();
+	private final Optional<PowerState> only;
 	private BoatElectrics electrics;
+	private List<BusFigures> buses;
 
 	/** The figures of a boat; nothing is computed yet. */
 	public Figures(Boat boat) {
+		this(boat, Optional.empty());
+	}
+
+	/**
+	 * The figures of a boat; nothing is computed yet.
+	 *
+	 * @param only the power state of the electrics, for those who want to see no other
+	 */
+	public Figures(Boat boat, Optional<PowerState> only) {
 		this.boat = boat;
+		this.only = only;
 	}
 
 	/** The boat that the figures are of. */
@@ -55,8 +71,16 @@ public final class Figures {
 	/** Voltages, currents, faults and losses. */
 	public BoatElectrics electrics() {
 		if (electrics == null) {
-			electrics = BoatElectrics.of(boat);
+			electrics = only.map(state -> BoatElectrics.of(boat, state)).orElseGet(() -> BoatElectrics.of(boat));
 		}
 		return electrics;
+	}
+
+	/** The traffic, one entry for each network. */
+	public List<BusFigures> buses() {
+		if (buses == null) {
+			buses = BusFigures.of(boat);
+		}
+		return buses;
 	}
 }

@@ -4,7 +4,7 @@
  */
 package hullwright.cli;
 
-import hullwright.analysis.BoatFigures;
+import hullwright.analysis.Figures;
 import hullwright.check.BoatsRead;
 import hullwright.check.CheckRequest;
 import hullwright.check.Checker;
@@ -92,14 +92,12 @@ final class ComputeCommand implements Callable<Integer> {
 	}
 
 	private ProjectFigures figures(Project project, BoatsRead read) {
-		List<BoatFigures> computed = new ArrayList<>();
+		List<Figures> computed = new ArrayList<>();
 		List<String> gaps = new ArrayList<>(read.gaps());
 		for (Boat boat : read.boats()) {
 			Optional<PowerState> only = boat.power().states().stream().filter(each -> simpleName(each).equals(state)).findFirst();
-			if (state == null) {
-				computed.add(BoatFigures.of(boat));
-			} else if (only.isPresent()) {
-				computed.add(BoatFigures.of(boat, only.get()));
+			if (state == null || only.isPresent()) {
+				computed.add(new Figures(boat, only));
 			} else {
 				gaps.add("series " + boat.series() + " has no power state '" + state + "'");
 			}

@@ -8,7 +8,7 @@ import com.google.gson.Gson;
 import com.google.gson.GsonBuilder;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
-import hullwright.analysis.BoatFigures;
+import hullwright.analysis.Figures;
 import hullwright.analysis.electrics.BoatElectrics;
 import hullwright.analysis.electrics.StateElectrics;
 import hullwright.rules.Finding;
@@ -61,7 +61,7 @@ public final class FiguresJson {
 		return json;
 	}
 
-	private static JsonObject boat(BoatFigures figures) {
+	private static JsonObject boat(Figures figures) {
 		BoatElectrics boat = figures.electrics();
 		JsonObject json = new JsonObject();
 		json.addProperty("series", boat.boat().series());

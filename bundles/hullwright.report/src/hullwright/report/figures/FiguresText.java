@@ -4,7 +4,7 @@
  */
 package hullwright.report.figures;
 
-import hullwright.analysis.BoatFigures;
+import hullwright.analysis.Figures;
 import hullwright.analysis.electrics.BoatElectrics;
 import hullwright.analysis.line.LineFigures;
 import hullwright.analysis.traffic.BusFigures;
@@ -66,7 +66,7 @@ public final class FiguresText {
 		return text.toString();
 	}
 
-	private void boat(BoatFigures figures, boolean plainest) {
+	private void boat(Figures figures, boolean plainest) {
 		BoatElectrics boat = figures.electrics();
 		Wording wording = new Wording(boat.boat().series());
 		String revision = boat.boat().revision().isEmpty() ? "" : " revision " + boat.boat().revision();

@@ -4,7 +4,7 @@
  */
 package hullwright.report.figures;
 
-import hullwright.analysis.BoatFigures;
+import hullwright.analysis.Figures;
 import hullwright.network.Origin;
 import hullwright.rules.Finding;
 import java.util.List;
@@ -18,7 +18,7 @@ import java.util.List;
  * @param gaps what could not be computed, in words
  * @param plainest whether nobody chose a boat, so that it is that with the fewest options
  */
-public record ProjectFigures(String name, List<BoatFigures> boats, List<Finding> problems, List<String> gaps,
+public record ProjectFigures(String name, List<Figures> boats, List<Finding> problems, List<String> gaps,
 		boolean plainest) {
 
 	public ProjectFigures {

@@ -11,7 +11,7 @@ import com.networknt.schema.InputFormat;
 import com.networknt.schema.JsonSchema;
 import com.networknt.schema.JsonSchemaFactory;
 import com.networknt.schema.SpecVersion.VersionFlag;
-import hullwright.analysis.BoatFigures;
+import hullwright.analysis.Figures;
 import hullwright.check.BoatsRead;
 import hullwright.check.CheckRequest;
 import hullwright.check.Checker;
@@ -59,7 +59,7 @@ class JsonFiguresTest {
 
 	private static String json(Snapshot snapshot, WantedBoats wanted) {
 		BoatsRead read = CHECKER.boats(new CheckRequest(snapshot, Set.of(), wanted, LocalDate.EPOCH));
-		List<BoatFigures> computed = read.boats().stream().map(BoatFigures::of).toList();
+		List<Figures> computed = read.boats().stream().map(Figures::new).toList();
 		return FiguresJson.of(List.of(new ProjectFigures("boat", computed, read.problems(), read.gaps(), false)));
 	}
 
