@@ -12,7 +12,6 @@ import hullwright.report.ProjectReport;
 import hullwright.report.TextReport;
 import hullwright.rules.Severity;
 import hullwright.rules.report.CheckReport;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,7 +20,6 @@ import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /**
  * {@code hullwright check}: checks files, folders or the project around them.
@@ -33,9 +31,8 @@ final class CheckCommand implements Callable<Integer> {
 
 	private final Terminal terminal;
 
-	@Parameters(paramLabel = "PATH", description = "Files or folders; without any, the current folder. A project is the "
-			+ "folder, or the nearest one above it that holds a profile.")
-	private List<String> paths = new ArrayList<>();
+	@Mixin
+	private WantedProjects projects;
 
 	@Mixin
 	private HelpOption help;
@@ -68,11 +65,10 @@ final class CheckCommand implements Callable<Integer> {
 
 	@Override
 	public Integer call() {
-		List<Project> projects = Project.of(paths.isEmpty() ? List.of(".") : paths, Path.of(""));
 		Checker checker = Checker.create();
 		LocalDate today = asOf == null ? LocalDate.now() : asOf;
 		List<ProjectReport> reports = new ArrayList<>();
-		for (Project project : projects) {
+		for (Project project : projects.all()) {
 			CheckReport report = checker.check(new CheckRequest(project.snapshot(), project.focus(), oneBoat == null ? new WantedBoats.All() : oneBoat.wanted(), today));
 			reports.add(new ProjectReport(project.folder(), report));
 		}

@@ -14,7 +14,6 @@ import hullwright.network.power.PowerState;
 import hullwright.report.figures.FiguresJson;
 import hullwright.report.figures.FiguresText;
 import hullwright.report.figures.ProjectFigures;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -30,7 +29,6 @@ import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /**
  * {@code hullwright compute}: voltages, currents, faults, the signal line and the traffic of one boat.
@@ -43,9 +41,8 @@ final class ComputeCommand implements Callable<Integer> {
 
 	private final Terminal terminal;
 
-	@Parameters(paramLabel = "PATH", description = "Files or folders; without any, the current folder. A project is the "
-			+ "folder, or the nearest one above it that holds a profile.")
-	private List<String> paths = new ArrayList<>();
+	@Mixin
+	private WantedProjects projects;
 
 	@Mixin
 	private HelpOption help;
@@ -68,11 +65,10 @@ final class ComputeCommand implements Callable<Integer> {
 
 	@Override
 	public Integer call() {
-		List<Project> projects = Project.of(paths.isEmpty() ? List.of(".") : paths, Path.of(""));
 		WantedBoats wanted = oneBoat == null ? new WantedBoats.Plainest() : oneBoat.wanted();
 		Checker checker = Checker.create();
 		Map<Project, BoatsRead> read = new LinkedHashMap<>();
-		for (Project project : projects) {
+		for (Project project : projects.all()) {
 			read.put(project, checker.boats(new CheckRequest(project.snapshot(), project.focus(), wanted, LocalDate.EPOCH)));
 		}
 		refuseUnknownState(read.values());

@@ -114,8 +114,7 @@ class ComputeCommandTest {
 	void aNetworkWithoutSupplyIsOneProblem() throws IOException {
 		Run run = computing(SKERRY.formatted("", ""));
 		assertEquals(2, run.status());
-		assertTrue(run.out().contains("Not computed as it is: nothing feeds display, second on bus: no supply enters there, or there is no way back to it.\n"),
-				run.out());
+		assertTrue(run.out().contains("boat.hull:10:38\n  nothing feeds display, second on bus: no supply enters there, or there is no way back to it.\n"), run.out());
 		assertEquals(1, Pattern.compile("Not computed as it is").matcher(run.out()).results().count(), run.out());
 	}
 
@@ -133,6 +132,23 @@ class ComputeCommandTest {
 		Run run = Run.of("compute", "nowhere.hull");
 		assertEquals(2, run.status());
 		assertTrue(run.err().contains("there is no file or folder nowhere.hull"), run.err());
+	}
+
+	@Test
+	void anUnknownOptionIsRefused() {
+		Run run = Run.of("compute", "--evrything", example("first-power-up"));
+		assertEquals(2, run.status());
+		assertTrue(run.err().contains("--evrything"), run.err());
+		assertEquals("", run.out());
+	}
+
+	@Test
+	void aFileThatIsNoTextIsNamed() throws IOException {
+		Path file = Files.write(folder.resolve("boat.hull"), new byte[] { 's', 'e', (byte) 0xE9, 'i' });
+		Run run = Run.of("compute", file.toString());
+		assertEquals(2, run.status());
+		assertTrue((run.out() + run.err()).contains("boat.hull"), run.out() + run.err());
+		assertTrue((run.out() + run.err()).contains("UTF-8"), run.out() + run.err());
 	}
 
 	@Test

@@ -141,9 +141,9 @@ public final class QuantityText {
 		} else if (quantity instanceof BitRate rate) {
 			return number(rate.bitsPerSecond()) + " baud";
 		} else if (quantity instanceof Resistance resistance) {
-			return Math.abs(resistance.ohms()) < 1
-					? number(resistance.ohms() * 1000) + " mohm"
-					: number(resistance.ohms()) + " ohm";
+			double ohms = Math.abs(resistance.ohms());
+			return ohms < 1 ? number(resistance.ohms() * 1000) + " mohm"
+					: ohms < 10_000 || Double.isInfinite(ohms) ? number(resistance.ohms()) + " ohm" : number(resistance.ohms() / 1000) + " kohm";
 		} else if (quantity instanceof ResistancePerLength perLength) {
 			return number(perLength.ohmsPerMetre() * 1000) + " mohm/m";
 		} else if (quantity instanceof DelayPerLength delay) {

@@ -17,10 +17,10 @@ import hullwright.quantity.Voltage;
 public record SignalLevel(String sender, String receiver, Voltage sent, Voltage heard) {
 
 	/** The level that a sender guarantees as long as the load is within bounds (ISO 11898-2, from memory). */
-	static final Voltage GUARANTEED = new Voltage(1.5);
+	public static final Voltage GUARANTEED = new Voltage(1.5);
 
 	/** The level from which on every receiver takes a bit as dominant (ISO 11898-2, from memory). */
-	static final Voltage THRESHOLD = new Voltage(0.9);
+	public static final Voltage THRESHOLD = new Voltage(0.9);
 
 	/** How far the level lies above what every receiver understands; negative if below. */
 	public Voltage margin() {

@@ -24,7 +24,7 @@ import hullwright.analysis.wiring.Wiring;
 import hullwright.network.Element;
 import hullwright.network.Network;
 import hullwright.network.part.Cable;
-import hullwright.quantity.AmericanWireGauge;
+import hullwright.quantity.ConductorSize;
 import hullwright.quantity.Resistance;
 import hullwright.quantity.Voltage;
 
@@ -34,18 +34,17 @@ import hullwright.quantity.Voltage;
  */
 final class SignalPair {
 
-	/** What a node shows across the pair if no catalog says, within what ISO 11898-2 allows (from memory). In ohm. */
-	private static final double USUAL_NODE = 30_000;
+	private static final double USUAL_NODE = ohms(LineAssumption.Kind.INPUT_RESISTANCE);
 
+	/** The least that ISO 11898-2 allows a node (from memory). In ohm. */
 	private static final double LEAST_NODE = 20_000;
 
+	/** The most that it allows. In ohm. */
 	private static final double MOST_NODE = 100_000;
 
-	/** Terminating resistor of the standard (public NMEA 2000 guides). In ohm. */
-	private static final double USUAL_TERMINATOR = 120;
+	private static final double USUAL_TERMINATOR = ohms(LineAssumption.Kind.TERMINATOR);
 
-	/** A signal conductor of which no catalog says anything: that of the light cable (NMEA installer slides: 24 AWG). */
-	private static final Cable.Conductor LIGHT = new Cable.Conductor(new AmericanWireGauge(24), Optional.empty());
+	private static final Cable.Conductor LIGHT = new Cable.Conductor((ConductorSize) LineAssumption.Kind.SIGNAL_CONDUCTOR.assumed(), Optional.empty());
 
 	private final Wiring wiring;
 	private final int network;
@@ -68,6 +67,10 @@ final class SignalPair {
 		usual = circuit.unloaded();
 		least = withNodes(circuit, unstated, LEAST_NODE).unloaded();
 		most = withNodes(circuit, unstated, MOST_NODE).unloaded();
+	}
+
+	private static double ohms(LineAssumption.Kind assumption) {
+		return ((Resistance) assumption.assumed()).ohms();
 	}
 
 	static SignalPair of(Wiring wiring, int network) {

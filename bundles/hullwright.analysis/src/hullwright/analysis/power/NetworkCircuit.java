@@ -27,7 +27,7 @@ import hullwright.network.part.DevicePower;
 import hullwright.network.part.Load;
 import hullwright.network.power.Supply;
 import hullwright.network.power.SupplyLead;
-import hullwright.quantity.AmericanWireGauge;
+import hullwright.quantity.ConductorSize;
 import hullwright.quantity.Current;
 import hullwright.quantity.Length;
 
@@ -37,8 +37,7 @@ import hullwright.quantity.Length;
  */
 final class NetworkCircuit {
 
-	/** A power conductor of which no catalog says anything: that of the light cable (NMEA installer slides: 22 AWG). */
-	private static final Cable.Conductor LIGHT = new Cable.Conductor(new AmericanWireGauge(22), Optional.empty());
+	private static final Cable.Conductor LIGHT = new Cable.Conductor((ConductorSize) Assumption.Kind.CONDUCTOR.assumed().orElseThrow(), Optional.empty());
 
 	private final Boat boat;
 	private final Wiring wiring;

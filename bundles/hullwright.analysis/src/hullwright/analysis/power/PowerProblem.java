@@ -13,16 +13,29 @@ import hullwright.quantity.Voltage;
  */
 public sealed interface PowerProblem {
 
+	/** The qualified name of what it concerns first, for those who look for its place in the text. */
+	String subject();
+
 	/** Devices on supply conductors that no supply enters, or that have no return to it. */
 	record Unfed(String network, List<String> devices) implements PowerProblem {
 
 		public Unfed {
 			devices = List.copyOf(devices);
 		}
+
+		@Override
+		public String subject() {
+			return devices.isEmpty() ? network : devices.get(0);
+		}
 	}
 
 	/** A bank, converter or supply of which no text states a voltage; it was left out. */
 	record NoVoltage(String source) implements PowerProblem {
+
+		@Override
+		public String subject() {
+			return source;
+		}
 	}
 
 	/**
@@ -32,25 +45,55 @@ public sealed interface PowerProblem {
 	 * @param share which part of all loads can still be fed, 0 to 1; the result is that of this part
 	 */
 	record CannotBeFed(String device, double share) implements PowerProblem {
+
+		@Override
+		public String subject() {
+			return device;
+		}
 	}
 
 	/** A loop without any resistance: nothing tells how the current divides in it. */
 	record ZeroResistanceLoop(String element) implements PowerProblem {
+
+		@Override
+		public String subject() {
+			return element;
+		}
 	}
 
 	/** A piece without any resistance lies across a voltage. */
 	record ShortedSource(String element, Voltage across) implements PowerProblem {
+
+		@Override
+		public String subject() {
+			return element;
+		}
 	}
 
 	/** A source lies beside others without any resistance between; it was left out. */
 	record ParallelSources(String source, Voltage difference) implements PowerProblem {
+
+		@Override
+		public String subject() {
+			return source;
+		}
 	}
 
 	/** A value that cannot be; what has it was left out. */
 	record AbsurdValue(String element, double value) implements PowerProblem {
+
+		@Override
+		public String subject() {
+			return element;
+		}
 	}
 
 	/** Values so far apart that the computer's numbers leave no answer. */
 	record OutOfRange(String element) implements PowerProblem {
+
+		@Override
+		public String subject() {
+			return element;
+		}
 	}
 }

@@ -40,8 +40,10 @@ import hullwright.quantity.Voltage;
  */
 public record SimpleDrop(String network, String part, boolean towardsEnd, Current load, Length length, Voltage drop) {
 
-	/** One load equivalence number (50 mA). */
-	private static final double LEN = 0.05;
+	/** One load equivalence number: 50 mA (public NMEA 2000 guides). */
+	public static final Current LOAD_EQUIVALENCE = new Current(0.05);
+
+	private static final double LEN = LOAD_EQUIVALENCE.amperes();
 
 	/** The simple drops of a network, two for each place where a supply enters its backbones. */
 	public static List<SimpleDrop> of(Network network) {

@@ -47,26 +47,30 @@ final class AssumptionText {
 
 	private static String word(Assumption.Kind kind) {
 		return switch (kind) {
-		case CONTACT_RESISTANCE -> "A contact has 5 mohm";
-		case CONDUCTOR -> "Power conductors are of 22 AWG";
+		case CONTACT_RESISTANCE -> "A contact has " + value(kind);
+		case CONDUCTOR -> "Power conductors are of " + value(kind);
 		case FUSE_RESISTANCE -> "A fuse or breaker resists nothing";
 		case BANK_RESISTANCE -> "A bank has no internal resistance";
 		case LEAD -> "A lead has no length";
 		case EFFICIENCY -> "A converter loses nothing";
-		case REFERENCE_VOLTAGE -> "A stated load holds at 12 V";
+		case REFERENCE_VOLTAGE -> "A stated load holds at " + value(kind);
 		case GUARANTEED_LOAD -> "A device draws at most what it usually draws";
 		case LOAD -> "A device draws nothing from the network";
 		case DIP -> "A source that is fed from another does not dip by itself";
 		};
 	}
 
+	private static String value(Assumption.Kind kind) {
+		return kind.assumed().orElseThrow().toString();
+	}
+
 	private static String word(LineAssumption.Kind kind) {
 		return switch (kind) {
-		case INPUT_RESISTANCE -> "A node shows 30 kohm across the signal pair";
-		case SIGNAL_CONDUCTOR -> "Signal conductors are of 24 AWG";
-		case DELAY -> "A signal takes 5 ns a metre";
-		case CONTACT_RESISTANCE -> "A signal contact has 5 mohm";
-		case TERMINATOR -> "A terminator has 120 ohm";
+		case INPUT_RESISTANCE -> "A node shows " + kind.assumed() + " across the signal pair";
+		case SIGNAL_CONDUCTOR -> "Signal conductors are of " + kind.assumed();
+		case DELAY -> "A signal takes " + kind.assumed();
+		case CONTACT_RESISTANCE -> "A signal contact has " + kind.assumed();
+		case TERMINATOR -> "A terminator has " + kind.assumed();
 		};
 	}
 }

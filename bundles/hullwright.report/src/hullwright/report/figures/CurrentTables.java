@@ -11,6 +11,7 @@ import hullwright.analysis.power.SourceReading;
 import hullwright.analysis.power.SpanReading;
 import hullwright.analysis.wiring.Medium;
 import hullwright.network.Network;
+import hullwright.network.power.Converter;
 import hullwright.quantity.Current;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -33,7 +34,7 @@ final class CurrentTables {
 	}
 
 	/** Cables, adapters and contacts, the most loaded first. */
-	TextTable conductors(Network network, int most) {
+	TextTable conductors(Network network) {
 		int number = boat.boat().networks().indexOf(network);
 		List<Loaded> loaded = new ArrayList<>();
 		for (int i = 0; i < boat.wiring().spans().size(); i++) {
@@ -45,7 +46,7 @@ final class CurrentTables {
 		}
 		loaded.sort(Comparator.comparingDouble(Loaded::used).reversed());
 		TextTable table = new TextTable("Cable or contact", ">Supply", ">Return", ">Rated", ">Used");
-		for (Loaded each : loaded.subList(0, Math.min(most, loaded.size()))) {
+		for (Loaded each : loaded) {
 			SpanReading reading = each.reading;
 			String name = wording.name(reading.span().element(), network.name())
 					+ reading.span().other().map(other -> " | " + wording.name(other, network.name())).orElse("");
@@ -80,7 +81,7 @@ final class CurrentTables {
 
 	/** Banks and converters of the boat. */
 	TextTable sources() {
-		TextTable table = new TextTable("Source", ">Open voltage", ">Gives", ">Input", ">Takes", "In state");
+		TextTable table = new TextTable("Source", ">Open voltage", ">Gives", ">At most", ">Input", ">Takes", "In state");
 		if (boat.states().isEmpty()) {
 			return table;
 		}
@@ -88,12 +89,18 @@ final class CurrentTables {
 		for (String name : names) {
 			boat.states().stream().flatMap(state -> state.lowest().sources().stream().filter(each -> each.source().equals(name))
 					.map(each -> new OfState(state, each))).max(Comparator.comparing(each -> each.source.current())).ifPresent(each -> table.row(
-							wording.name(name), Wording.volts(each.source.voltage()), Wording.amperes(each.source.current()),
+							wording.name(name), Wording.volts(each.source.voltage()), Wording.amperes(each.source.current()), atMost(name),
 							each.source.input().map(input -> Wording.volts(input.voltage())).orElse(""),
 							each.source.input().map(input -> Wording.number(input.power().watts(), 1) + " W").orElse(""),
 							boat.states().size() > 1 && each.source.current().amperes() != 0 ? Wording.state(each.state.state()) : ""));
 		}
 		return table;
+	}
+
+	/** What a converter gives at most, if its text says. */
+	private String atMost(String name) {
+		return boat.boat().power().converters().stream().filter(each -> each.name().equals(name)).findFirst().flatMap(Converter::most)
+				.map(Wording::amperes).orElse("");
 	}
 
 	private record OfState(StateElectrics state, SourceReading source) {

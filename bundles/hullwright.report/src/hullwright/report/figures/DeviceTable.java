@@ -66,19 +66,14 @@ final class DeviceTable {
 		rows.add(new Row(device, Optional.of(starting), margin, worst.lowest().devices().get(number), worst.nominal().devices().get(number), highest, shift, worst));
 	}
 
-	/** How many devices there are. */
-	int size() {
-		return rows.size();
-	}
-
 	/** The devices that no power state feeds. */
 	List<String> unfed() {
 		return unfed;
 	}
 
-	TextTable table(int most) {
+	TextTable table() {
 		TextTable table = new TextTable("Device", ">Lowest", ">Starting", ">Usual", ">Highest", ">Above limit", ">Drop", ">Return", ">Draws", "Worst in");
-		for (Row row : rows.subList(0, Math.min(most, rows.size()))) {
+		for (Row row : rows) {
 			Current draws = row.lowest.current();
 			table.row(wording.name(row.device, network.name()), Wording.volts(row.lowest.voltage()), Wording.volts(row.starting),
 					Wording.volts(row.nominal.voltage()), Wording.volts(row.highest), Wording.volts(row.margin),

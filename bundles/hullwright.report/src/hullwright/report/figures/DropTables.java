@@ -36,7 +36,7 @@ final class DropTables {
 		for (SimpleDrop each : boat.simpleDrops()) {
 			if (each.network().equals(network.name()) && each.length().metres() > 0) {
 				table.row(wording.name(each.part(), network.name()), each.towardsEnd() ? "end of backbone" : "start of backbone",
-						Wording.number(each.load().amperes() / 0.05, 0) + " LEN", Wording.metres(each.length()), Wording.volts(each.drop()));
+						Wording.number(each.load().dividedBy(SimpleDrop.LOAD_EQUIVALENCE), 0) + " LEN", Wording.metres(each.length()), Wording.volts(each.drop()));
 			}
 		}
 		return table;
@@ -67,14 +67,13 @@ final class DropTables {
 	}
 
 	private static String area(CrossSection area) {
-		return Wording.number(area.squareMillimetres(), 2) + " mm2";
+		return area.squareMillimetres() < 0.095 ? "under 0.1 mm2" : Wording.number(area.squareMillimetres(), 2) + " mm2";
 	}
 
 	/** The full result beside the formula, in a sentence; none where the network is not fed. */
 	Optional<String> beside(Network network) {
 		return boat.states().stream().flatMap(state -> state.lowest().devices().stream())
 				.filter(each -> each.network().equals(network.name())).flatMap(each -> each.drop().stream()).max(Voltage::compareTo)
-				.map(drop -> "The full calculation finds " + Wording.volts(drop) + " at most: loads are spread along the line, but drops, contacts and the "
-						+ "warm wire count.");
+				.map(drop -> "The full calculation, with each load where it is, drops, contacts and the warm wire, finds at most " + Wording.volts(drop) + ".");
 	}
 }

@@ -54,9 +54,8 @@ final class FaultTable {
 		};
 	}
 
-	/** How many places there are. */
-	int size() {
-		return worst.size();
+	boolean isEmpty() {
+		return worst.isEmpty();
 	}
 
 	/** One sentence on all places. */
@@ -66,9 +65,9 @@ final class FaultTable {
 				+ counts.entrySet().stream().map(each -> each.getValue() + " " + word(each.getKey())).collect(Collectors.joining(", ")) + ".";
 	}
 
-	TextTable table(int most) {
+	TextTable table() {
 		TextTable table = new TextTable("Short circuit at", ">Current", "Opens", ">Within at most", "Weakest wire", ">Stands it for", "Verdict");
-		for (ShortCircuit each : worst.subList(0, Math.min(most, worst.size()))) {
+		for (ShortCircuit each : worst) {
 			table.row(wording.name(each.at(), network.name()), Wording.amperes(each.current()) + each.limitedBy().map(none -> " *").orElse(""),
 					each.openings().stream().map(this::opening).collect(Collectors.joining(", then ")), each.ended().map(Wording::time).orElse("-"),
 					each.conductor().map(name -> wording.name(name, network.name())).orElse(""), each.stands().map(Wording::time).orElse(""),
@@ -77,7 +76,11 @@ final class FaultTable {
 		return table;
 	}
 
-	/** A note on what the star means, if there is one. */
+	/**
+	 * What the star means, if there is one.
+	 *
+	 * @param most how many rows of the table are shown
+	 */
 	List<String> notes(int most) {
 		return worst.stream().limit(most).flatMap(each -> each.limitedBy().stream()).distinct()
 				.map(converter -> "* " + wording.name(converter) + " gives no more.").toList();

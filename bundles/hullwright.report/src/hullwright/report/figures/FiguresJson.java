@@ -11,6 +11,7 @@ import com.google.gson.JsonObject;
 import hullwright.analysis.Figures;
 import hullwright.analysis.electrics.BoatElectrics;
 import hullwright.analysis.electrics.StateElectrics;
+import hullwright.network.Origin;
 import hullwright.rules.Finding;
 import java.util.Collection;
 import java.util.List;
@@ -53,11 +54,17 @@ public final class FiguresJson {
 	}
 
 	private static JsonObject problem(Finding finding) {
-		JsonObject json = new JsonObject();
+		JsonObject json = problem(finding.message(), finding.origin());
 		json.addProperty("severity", finding.severity().word());
-		json.addProperty("file", finding.origin().file());
-		json.addProperty("line", finding.origin().line());
-		json.addProperty("message", finding.message());
+		return json;
+	}
+
+	private static JsonObject problem(String message, Origin origin) {
+		JsonObject json = new JsonObject();
+		json.addProperty("file", origin.file());
+		json.addProperty("line", origin.line());
+		json.addProperty("column", origin.column());
+		json.addProperty("message", message);
 		return json;
 	}
 
@@ -70,6 +77,7 @@ public final class FiguresJson {
 		boat.boat().selection().options().forEach(options::add);
 		json.add("options", options);
 		json.addProperty("hull", boat.boat().selection().hull().orElse(""));
+		json.add("problems", array(new ProblemText(boat, new Wording(boat.boat().series())).all(), each -> problem(each.message(), each.origin())));
 		json.add("states", array(boat.states(), FiguresJson::state));
 		RecordJson.add(json, "simpleDrops", boat.simpleDrops());
 		RecordJson.add(json, "leadSizings", boat.leadSizings());

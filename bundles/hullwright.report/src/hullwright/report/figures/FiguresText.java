@@ -27,6 +27,10 @@ public final class FiguresText {
 	/** In characters. */
 	private static final int WIDTH = 110;
 
+	private static final String CAUTION = "These figures are estimates for design. Wires, contacts and devices differ: measure after installation. "
+			+ "Local codes, the makers' instructions and a licensed electrician decide. Batteries deliver thousands of amperes into a short "
+			+ "circuit: isolate them before you work on wiring.";
+
 	private final int most;
 	private final StringBuilder text = new StringBuilder();
 
@@ -50,31 +54,32 @@ public final class FiguresText {
 		}
 		for (Finding problem : project.problems()) {
 			line(problem.severity().word() + "  " + project.place(problem.origin()));
-			line(INDENT + problem.message());
+			sentence(problem.message());
 			line("");
 		}
-		project.boats().forEach(boat -> boat(boat, project.plainest()));
+		project.boats().forEach(boat -> boat(boat, project));
 		if (project.boats().isEmpty() && project.gaps().isEmpty()) {
 			line("No series is declared here, so nothing was computed.");
 		}
 		project.gaps().forEach(gap -> line("Not computed: " + gap + "."));
 		if (!project.boats().isEmpty()) {
-			line("These figures are estimates for design. Wires, contacts and devices differ: measure after installation. Local codes,");
-			line("the makers' instructions and a licensed electrician decide. Batteries deliver thousands of amperes into a short");
-			line("circuit: isolate them before you work on wiring.");
+			sentence("", CAUTION);
 		}
 		return text.toString();
 	}
 
-	private void boat(Figures figures, boolean plainest) {
+	private void boat(Figures figures, ProjectFigures project) {
 		BoatElectrics boat = figures.electrics();
 		Wording wording = new Wording(boat.boat().series());
 		String revision = boat.boat().revision().isEmpty() ? "" : " revision " + boat.boat().revision();
 		line(boat.boat().series() + revision + ", " + boat.boat().selection()
-				+ (plainest ? " (the boat with the fewest options; --with and --hull choose another)" : ""));
+				+ (project.plainest() ? " (the boat with the fewest options; --with and --hull choose another)" : ""));
 		line("");
-		List<String> problems = new ProblemText(boat, wording).lines();
-		problems.forEach(problem -> line("Not computed as it is: " + problem + "."));
+		List<ProblemText.Told> problems = new ProblemText(boat, wording).all();
+		for (ProblemText.Told problem : problems) {
+			line("Not computed as it is  " + project.place(problem.origin()));
+			sentence(problem.message() + ".");
+		}
 		if (!problems.isEmpty()) {
 			line("");
 		}
@@ -84,14 +89,14 @@ public final class FiguresText {
 		}
 		CurrentTables currents = new CurrentTables(boat, wording);
 		FuseTable fuses = new FuseTable(boat, wording);
-		table("Fuses and breakers, at guaranteed loads and starting; short circuits right behind them", fuses.table(), 0);
+		table("Fuses and breakers, at guaranteed loads and starting; short circuits right behind them", fuses.table());
 		if (!fuses.table().isEmpty()) {
 			paragraph("", fuses.notes());
 		}
-		table("Banks and converters, at guaranteed loads", currents.sources(), 0);
-		table("Leads by the feed-wire formula of the marine trade (3 %: electronics and what safety hangs on)", new DropTables(boat, wording).leads(), 0);
+		table("Banks and converters, at guaranteed loads", currents.sources());
+		table("Leads by the feed-wire formula of the marine trade (3 %: electronics and what safety hangs on)", new DropTables(boat, wording).leads());
 		LossTable losses = new LossTable(boat, wording);
-		table("What is lost when one thing fails, with all supplies on", losses.table(most), losses.size());
+		table("What is lost when one thing fails, with all supplies on", losses.table());
 		line("Assumed where the texts are silent");
 		new AssumptionText(boat, wording).lines().forEach(each -> sentence(each + "."));
 		line("");
@@ -102,23 +107,23 @@ public final class FiguresText {
 		new NetworkSummary(boat, network, wording).lines().forEach(this::sentence);
 		line("");
 		DeviceTable devices = new DeviceTable(boat, network, wording);
-		table("Voltages at the devices: the worst of all power states", devices.table(most), devices.size());
+		table("Voltages at the devices: the worst of all power states", devices.table());
 		if (!devices.unfed().isEmpty()) {
 			line(INDENT + "Fed in no power state: " + wording.some(devices.unfed(), network.name()) + ".");
 			line("");
 		}
 		CurrentTables currents = new CurrentTables(boat, wording);
-		table("Supplies, at guaranteed loads", currents.entries(network), 0);
-		table("Cables and contacts against their ratings, at guaranteed loads", currents.conductors(network, most), conductors(boat, network));
+		table("Supplies, at guaranteed loads", currents.entries(network));
+		table("Cables and contacts against their ratings, at guaranteed loads", currents.conductors(network));
 		DropTables drops = new DropTables(boat, wording);
-		table("The simple formula of the trade, all load at the far end, without drops, contacts and lead", drops.simple(network), 0);
+		table("The simple formula of the trade, all load at the far end, without drops, contacts and lead", drops.simple(network));
 		if (!drops.simple(network).isEmpty()) {
 			drops.beside(network).ifPresent(each -> paragraph("", List.of(each)));
 		}
 		paragraph("Where supplies enter", drops.taps(network));
 		FaultTable faults = new FaultTable(boat, network, wording);
-		if (faults.size() > 0) {
-			table(faults.summary(), faults.table(most), faults.size());
+		if (!faults.isEmpty()) {
+			table(faults.summary(), faults.table());
 			paragraph("", faults.notes(most));
 		}
 		boat.lines().stream().filter(each -> each.network().equals(network.name())).findFirst().ifPresent(each -> line(each, wording));
@@ -131,11 +136,7 @@ public final class FiguresText {
 	private void traffic(BusFigures bus, Wording wording) {
 		TrafficText traffic = new TrafficText(bus, wording);
 		paragraph("Traffic, without what bridges pass on", traffic.lines());
-		table("How long messages take at most, whatever the addresses", traffic.table(most), bus.responses().messages().size());
-	}
-
-	private static int conductors(BoatElectrics boat, Network network) {
-		return new CurrentTables(boat, new Wording(boat.boat().series())).conductors(network, Integer.MAX_VALUE).size();
+		table("How long messages take at most, whatever the addresses", traffic.table());
 	}
 
 	private void paragraph(String title, List<String> lines) {
@@ -153,21 +154,25 @@ public final class FiguresText {
 	}
 
 	/** A table under its title, with a note if only the first lines of more are shown. */
-	private void table(String title, TextTable table, int all) {
+	private void table(String title, TextTable table) {
 		if (table.isEmpty()) {
 			return;
 		}
 		line(title);
-		table.lines(INDENT).forEach(this::line);
-		if (all > table.size()) {
-			line(INDENT + "and " + (all - table.size()) + " more, none of them worse (--all shows them)");
+		table.lines(INDENT, most, WIDTH).forEach(this::line);
+		if (table.size() > most) {
+			line(INDENT + "and " + (table.size() - most) + " more, none of them worse (--all shows them)");
 		}
 		line("");
 	}
 
-	/** A sentence, broken between words where it grows too wide. */
 	private void sentence(String sentence) {
-		String indent = INDENT;
+		sentence(INDENT, sentence);
+	}
+
+	/** A sentence, broken between words where it grows too wide. */
+	private void sentence(String first, String sentence) {
+		String indent = first;
 		String rest = sentence;
 		while (indent.length() + rest.length() > WIDTH) {
 			int end = rest.lastIndexOf(' ', WIDTH - indent.length());
@@ -176,7 +181,7 @@ public final class FiguresText {
 			}
 			line(indent + rest.substring(0, end));
 			rest = rest.substring(end + 1);
-			indent = INDENT + INDENT;
+			indent = first + first;
 		}
 		line(indent + rest);
 	}

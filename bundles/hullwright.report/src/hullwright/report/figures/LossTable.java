@@ -26,13 +26,9 @@ final class LossTable {
 		return loss.withoutPower().size() + loss.withoutData().size() + 10 * loss.parted().size();
 	}
 
-	int size() {
-		return losses.size();
-	}
-
-	TextTable table(int most) {
+	TextTable table() {
 		TextTable table = new TextTable("If this fails", "", ">Without power", ">Cut off", "And");
-		for (Loss each : losses.subList(0, Math.min(most, losses.size()))) {
+		for (Loss each : losses) {
 			String home = each.element().substring(0, Math.max(0, each.element().lastIndexOf('.')));
 			table.row(wording.name(each.element()) + each.other().map(other -> " | " + wording.name(other, home)).orElse("") + Wording.side(each.side()), word(each.what()),
 					count(each.withoutPower()), count(each.withoutData()), consequence(each));

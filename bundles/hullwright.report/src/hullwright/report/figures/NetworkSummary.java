@@ -7,12 +7,13 @@ package hullwright.report.figures;
 import hullwright.analysis.electrics.BoatElectrics;
 import hullwright.analysis.electrics.StateElectrics;
 import hullwright.analysis.line.LineFigures;
+import hullwright.analysis.line.SignalLevel;
 import hullwright.analysis.line.SignalLevels;
 import hullwright.analysis.power.DeviceReading;
 import hullwright.analysis.power.GroundShift;
 import hullwright.analysis.power.SectionReading;
+import hullwright.analysis.power.SimpleDrop;
 import hullwright.network.Network;
-import hullwright.quantity.Current;
 import hullwright.quantity.Voltage;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -79,7 +80,7 @@ final class NetworkSummary {
 				.map(each -> "Largest drop: " + Wording.volts(each.drop().orElseThrow()) + " from " + String.join(" and ", each.supplies().stream()
 						.map(wording::name).distinct().toList()) + " to " + wording.name(each.weakest().orElseThrow(), network.name()) + "; the "
 						+ each.devices().size() + " devices of that section draw " + Wording.amperes(each.current()) + " ("
-						+ Wording.number(each.current().dividedBy(new Current(0.05)), 1) + " LEN).");
+						+ Wording.number(each.current().dividedBy(SimpleDrop.LOAD_EQUIVALENCE), 1) + " LEN).");
 	}
 
 	private Optional<String> shift() {
@@ -92,7 +93,7 @@ final class NetworkSummary {
 
 	private Optional<String> line() {
 		return boat.lines().stream().filter(each -> each.network().equals(network.name())).findFirst().flatMap(LineFigures::levels)
-				.map(SignalLevels::worst).map(each -> "Signal: of 1.50 V sent by " + wording.name(each.sender(), network.name()) + " at least " + Wording.volts(each.heard())
-						+ " arrive, at " + wording.name(each.receiver(), network.name()) + "; 0.90 V are understood by every receiver.");
+				.map(SignalLevels::worst).map(each -> "Signal: of " + Wording.volts(each.sent()) + " sent by " + wording.name(each.sender(), network.name()) + " at least " + Wording.volts(each.heard())
+						+ " arrive, at " + wording.name(each.receiver(), network.name()) + "; " + Wording.volts(SignalLevel.THRESHOLD) + " are understood by every receiver.");
 	}
 }

@@ -7,8 +7,8 @@ package hullwright.report.figures;
 import hullwright.analysis.electrics.BoatElectrics;
 import hullwright.analysis.line.LineFigures;
 import hullwright.analysis.line.LineProblem;
-import hullwright.analysis.power.PowerFlow;
 import hullwright.analysis.power.PowerProblem;
+import hullwright.network.Origin;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -22,22 +22,29 @@ final class ProblemText {
 
 	private final BoatElectrics boat;
 	private final Wording wording;
+	private final Places places;
 
 	ProblemText(BoatElectrics boat, Wording wording) {
 		this.boat = boat;
 		this.wording = wording;
+		places = new Places(boat.boat());
 	}
 
-	List<String> lines() {
-		Set<String> lines = new LinkedHashSet<>();
+	/**
+	 * A problem in words.
+	 *
+	 * @param origin the place of what it concerns first
+	 */
+	record Told(String message, Origin origin) {
+	}
+
+	List<Told> all() {
+		Set<Told> told = new LinkedHashSet<>();
 		boat.states().stream().flatMap(state -> Stream.of(state.nominal(), state.lowest(), state.highest(), state.starting()))
-				.forEach(flow -> tell(flow, lines));
-		boat.lines().forEach(line -> line.problems().forEach(problem -> lines.add(word(line, problem))));
-		return List.copyOf(lines);
-	}
-
-	private void tell(PowerFlow flow, Set<String> lines) {
-		flow.problems().forEach(problem -> lines.add(word(problem)));
+				.flatMap(flow -> flow.problems().stream()).forEach(each -> told.add(new Told(word(each), places.of(each.subject()))));
+		boat.lines().forEach(line -> line.problems()
+				.forEach(each -> told.add(new Told(word(line, each), places.of(each.subject().orElse(line.network()))))));
+		return List.copyOf(told);
 	}
 
 	private String word(PowerProblem problem) {

@@ -8,9 +8,11 @@ import com.google.gson.JsonArray;
 import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
 import com.google.gson.JsonPrimitive;
+import hullwright.analysis.line.LineAssumption;
+import hullwright.analysis.line.LineProblem;
+import hullwright.analysis.power.Assumption;
 import hullwright.analysis.power.Conditions;
 import hullwright.analysis.power.PowerProblem;
-import hullwright.analysis.line.LineProblem;
 import hullwright.analysis.wiring.Medium;
 import hullwright.analysis.wiring.Span;
 import hullwright.analysis.wiring.SupplyEntry;
@@ -91,6 +93,11 @@ final class RecordJson {
 		JsonObject json = new JsonObject();
 		if (any instanceof PowerProblem || any instanceof LineProblem) {
 			json.addProperty("problem", words(any.getClass().getSimpleName().replaceAll("(?<=[a-z])(?=[A-Z])", "_")));
+		}
+		if (any instanceof Assumption assumption) {
+			add(json, "assumed", assumption.kind().assumed());
+		} else if (any instanceof LineAssumption assumption) {
+			add(json, "assumed", assumption.kind().assumed());
 		}
 		for (RecordComponent component : any.getClass().getRecordComponents()) {
 			try {

@@ -13,6 +13,14 @@ import java.util.List;
  */
 final class TextTable {
 
+	private static final String GAP = "  ";
+
+	/** Stands where a text was cut. */
+	private static final String CUT = "...";
+
+	/** No column of texts is made narrower than this. */
+	private static final int LEAST = 16;
+
 	private final String[] heads;
 	private final boolean[] right;
 	private final List<String[]> rows = new ArrayList<>();
@@ -47,20 +55,44 @@ final class TextTable {
 		return rows.size();
 	}
 
-	/** The lines of the table, columns without a single entry left out. */
-	List<String> lines(String indent) {
+	/**
+	 * The lines of the table, columns without a single entry left out.
+	 *
+	 * @param most how many rows are wanted at most
+	 * @param width how long a line may be; texts are cut where it would be longer, figures never
+	 */
+	List<String> lines(String indent, int most, int width) {
+		List<String[]> shown = rows.subList(0, Math.min(most, rows.size()));
 		int[] widths = new int[heads.length];
 		for (int column = 0; column < heads.length; column++) {
 			int widest = 0;
-			for (String[] row : rows) {
+			for (String[] row : shown) {
 				widest = Math.max(widest, row[column].length());
 			}
 			widths[column] = widest == 0 ? 0 : Math.max(widest, heads[column].length());
 		}
+		narrow(widths, width - indent.length());
 		List<String> lines = new ArrayList<>();
 		lines.add(line(indent, heads, widths));
-		rows.forEach(row -> lines.add(line(indent, row, widths)));
+		shown.forEach(row -> lines.add(line(indent, row, widths)));
 		return lines;
+	}
+
+	/** Takes from the widest column of texts until all fit. */
+	private void narrow(int[] widths, int width) {
+		int columns = (int) Arrays.stream(widths).filter(each -> each > 0).count();
+		while (Arrays.stream(widths).sum() + GAP.length() * (columns - 1) > width) {
+			int widest = -1;
+			for (int column = 0; column < widths.length; column++) {
+				if (!right[column] && widths[column] > LEAST && (widest < 0 || widths[column] > widths[widest])) {
+					widest = column;
+				}
+			}
+			if (widest < 0) {
+				return;
+			}
+			widths[widest]--;
+		}
 	}
 
 	private String line(String indent, String[] cells, int[] widths) {
@@ -70,8 +102,9 @@ final class TextTable {
 			if (widths[column] == 0) {
 				continue;
 			}
-			String blanks = " ".repeat(widths[column] - cells[column].length());
-			line.append(first ? "" : "  ").append(right[column] ? blanks + cells[column] : cells[column] + blanks);
+			String cell = cells[column].length() <= widths[column] ? cells[column] : cells[column].substring(0, widths[column] - CUT.length()) + CUT;
+			String blanks = " ".repeat(widths[column] - cell.length());
+			line.append(first ? "" : GAP).append(right[column] ? blanks + cell : cell + blanks);
 			first = false;
 		}
 		return line.toString().stripTrailing();

@@ -74,9 +74,9 @@ final class TrafficText {
 	}
 
 	/** The messages with the least time to spare first; those without a bound before all. */
-	TextTable table(int most) {
+	TextTable table() {
 		TextTable table = new TextTable("Message", "From", ">Every", ">Frames", ">Takes at most", ">Spare");
-		figures.responses().messages().stream().sorted(Comparator.comparing(TrafficText::usedUp).reversed()).limit(most).forEach(each -> table.row(
+		figures.responses().messages().stream().sorted(Comparator.comparing(TrafficText::usedUp).reversed()).forEach(each -> table.row(
 				each.message().pgn().number() + each.message().value().map(value -> " as " + value.value()).orElse("")
 						+ each.message().instance().map(number -> " instance " + number).orElse(""),
 				wording.name(each.message().sender(), figures.traffic().network()), Wording.time(each.message().release().interval()),
