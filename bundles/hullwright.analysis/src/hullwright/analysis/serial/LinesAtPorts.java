@@ -1,0 +1,57 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.analysis.serial;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+import hullwright.network.Boat;
+import hullwright.network.DevicePortRef;
+import hullwright.network.SerialLine;
+
+/**
+ * Which serial lines meet at a port: what the text writes as several lines is one circuit there.
+ */
+final class LinesAtPorts {
+
+	private final Map<DevicePortRef, List<SerialLine>> from = new HashMap<>();
+	private final Map<DevicePortRef, List<SerialLine>> to = new HashMap<>();
+
+	private LinesAtPorts() {
+	}
+
+	static LinesAtPorts of(Boat boat) {
+		LinesAtPorts lines = new LinesAtPorts();
+		for (SerialLine line : boat.serialLines()) {
+			Set.copyOf(line.from()).forEach(port -> lines.from.computeIfAbsent(port, key -> new ArrayList<>()).add(line));
+			Set.copyOf(line.to()).forEach(port -> lines.to.computeIfAbsent(port, key -> new ArrayList<>()).add(line));
+		}
+		return lines;
+	}
+
+	/** All ports that listen to a talker, by whichever line. */
+	Set<DevicePortRef> listenersTo(LineEnd talker, SerialLine line) {
+		Set<DevicePortRef> all = new LinkedHashSet<>(line.to());
+		from.getOrDefault(talker.port(), List.of()).forEach(other -> all.addAll(other.to()));
+		return all;
+	}
+
+	/** The lines on which others talk to the listeners of a line. */
+	List<SerialProblem> talkedToByOthers(SerialLine line) {
+		List<SerialProblem> problems = new ArrayList<>();
+		for (DevicePortRef listener : new LinkedHashSet<>(line.to())) {
+			List<String> others = to.getOrDefault(listener, List.of()).stream()
+					.filter(each -> !each.name().equals(line.name()) && !line.from().containsAll(each.from())).map(SerialLine::name).toList();
+			if (!others.isEmpty() && !line.from().isEmpty()) {
+				problems.add(new SerialProblem.InputShared(listener, others));
+			}
+		}
+		return problems;
+	}
+}

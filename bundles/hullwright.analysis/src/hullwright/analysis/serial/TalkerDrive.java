@@ -1,0 +1,49 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.analysis.serial;
+
+import java.util.List;
+import java.util.Optional;
+
+import hullwright.network.DevicePortRef;
+import hullwright.quantity.Current;
+
+/**
+ * Whether a talker can drive its listeners.
+ *
+ * @param talker the talker
+ * @param listeners how many listen, on all lines that start at it
+ * @param drawn what they draw together at 2 V
+ * @param drive the current that the talker can drive, if the catalog says
+ * @param drivesListeners how many listeners it can drive, if the catalog says
+ */
+public record TalkerDrive(DevicePortRef talker, int listeners, Current drawn, Optional<Current> drive, Optional<Integer> drivesListeners) {
+
+	/** What a listener draws at most, at 2 V (radio manuals, sections 9.3 and 9.4 on the digital interface). */
+	public static final Current LISTENER_DRAWS = new Current(0.002);
+
+	static TalkerDrive of(LineEnd talker, List<LineEnd> listeners) {
+		Current drawn = listeners.stream().map(each -> each.serial().draws().orElse(LISTENER_DRAWS)).reduce(new Current(0), Current::plus);
+		return new TalkerDrive(talker.port(), listeners.size(), drawn, talker.serial().drive(), talker.serial().drivesListeners());
+	}
+
+	/** What is left of the current; negative if more is drawn. None if no current is stated. */
+	public Optional<Current> currentLeft() {
+		return drive.map(each -> each.minus(drawn));
+	}
+
+	/** How many more listeners it can drive; negative if too many listen. None if no number is stated. */
+	public Optional<Integer> listenersLeft() {
+		return drivesListeners.map(each -> each - listeners);
+	}
+
+	/** Whether it drives them by all that is stated; none if nothing is. */
+	public Optional<Boolean> suffices() {
+		if (drive.isEmpty() && drivesListeners.isEmpty()) {
+			return Optional.empty();
+		}
+		return Optional.of(drive.map(each -> !drawn.exceeds(each)).orElse(true) && listenersLeft().map(each -> each >= 0).orElse(true));
+	}
+}
