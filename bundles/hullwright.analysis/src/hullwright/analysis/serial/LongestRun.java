@@ -19,7 +19,7 @@ final class LongestRun {
 	/** Runs beyond this are not followed, in seconds; no buffer of the trade holds nearly as much. */
 	private static final double HORIZON = 10;
 
-	/** In intervals: a sentence that becomes due when a run ends does not prolong it. */
+	/** In intervals: a sentence that becomes due at the very end of a run prolongs it, whatever the binary fractions. */
 	private static final double ROUNDING = 1e-9;
 
 	private LongestRun() {
@@ -44,7 +44,7 @@ final class LongestRun {
 	private static double due(List<CountedSentence> sentences, double until, CharacterRate line) {
 		double characters = 0;
 		for (CountedSentence each : sentences) {
-			characters += each.characters() * Math.max(1, Math.ceil(until / each.interval().seconds() - ROUNDING));
+			characters += each.characters() * (Math.floor(until / each.interval().seconds() + ROUNDING) + 1);
 		}
 		return characters / line.perSecond();
 	}

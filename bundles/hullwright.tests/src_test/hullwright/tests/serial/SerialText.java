@@ -27,13 +27,19 @@ final class SerialText {
 	private SerialText() {
 	}
 
+	/** Like the other, with no catalog of its own. */
+	static Boat boat(String devices, String items) {
+		return boat("", devices, items);
+	}
+
 	/**
 	 * A boat with devices named as their kinds in small letters, and what stands beside them.
 	 *
+	 * @param catalog what goes before
 	 * @param devices one line for each: its name, a colon, and what its catalog says
 	 */
-	static Boat boat(String devices, String items) {
-		StringBuilder text = new StringBuilder("import \"standard:messages\"\ncatalog Kit \"Invented\" {\n");
+	static Boat boat(String catalog, String devices, String items) {
+		StringBuilder text = new StringBuilder("import \"standard:messages\"\n" + catalog + "catalog Kit \"Invented\" {\n");
 		StringBuilder fitted = new StringBuilder();
 		for (String line : devices.lines().filter(each -> !each.isBlank()).toList()) {
 			String name = line.substring(0, line.indexOf(':')).strip();
