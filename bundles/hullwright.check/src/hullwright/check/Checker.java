@@ -18,7 +18,7 @@ import hullwright.rules.report.Occurrence;
 import hullwright.rules.report.ReportedFinding;
 import hullwright.rules.report.RuleRun;
 import hullwright.rules.report.SeriesCoverage;
-import hullwright.rules.report.SourceFile;
+import hullwright.rules.report.SetAside;
 import hullwright.spec.Series;
 import hullwright.spec.SpecFile;
 import java.time.Duration;
@@ -32,6 +32,8 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.WeakHashMap;
 import java.util.function.BooleanSupplier;
+import java.util.function.Function;
+import java.util.function.Predicate;
 
 /**
  * The engine. One instance serves a session: a rule that fails stays off until the next. Safe for use by several threads;
@@ -104,14 +106,35 @@ public final class Checker {
 		project.problems().stream().filter(problem -> interesting.contains(problem.origin().file())).forEach(problem -> findings.add(ofText(problem)));
 		profile.problems().forEach(problem -> findings.add(ofText(problem)));
 		notInForce.forEach(problem -> findings.add(ofText(problem)));
-		List<SeriesCoverage> coverage = checkBoats(request, wanted, profile, findings, gaps, cancelled);
+		BoatsChecked boats = checkBoats(request, project, wanted, profile, gaps, cancelled);
 		rules.rules().forEach(rule -> failureOf(rule).ifPresent(failure -> {
 			findings.add(ofText(failure));
 			gaps.add("rule " + rule.description().id() + " failed and is off for the rest of the session");
 		}));
+		List<SetAside> setAside = new ArrayList<>(boats.silenced());
+		List<RuleRun> runs = ruleRuns(profile);
+		boolean everyBoat = request.boats() instanceof WantedBoats.All && boats.coverage().stream().allMatch(SeriesCoverage::allCombinations);
+		Predicate<String> looked = rule -> everyBoat && runs.stream().anyMatch(run -> run.rule().equals(rule) && run.state() == RuleRun.State.RUN);
+		Waivers waivers = new Waivers(wanted, request.asOf());
+		List<ReportedFinding> counting = setAside(boats.findings(), waivers::of, setAside);
+		waivers.problems(rules.ids(), looked).forEach(problem -> findings.add(ofText(problem)));
+		findings.addAll(counting);
 		findings.sort(ORDER);
-		List<SourceFile> sources = project.sources();
-		return new CheckReport(request.asOf(), findings, gaps, ruleRuns(profile), coverage, sources);
+		setAside.sort(Comparator.comparing(SetAside::finding, ORDER));
+		return new CheckReport(request.asOf(), findings, setAside, gaps, runs, boats.coverage(), project.sources(), Optional.empty());
+	}
+
+	/** The findings that nothing sets aside. */
+	private static List<ReportedFinding> setAside(List<ReportedFinding> findings, Function<ReportedFinding, Optional<SetAside.Why>> why, List<SetAside> setAside) {
+		List<ReportedFinding> counting = new ArrayList<>();
+		for (ReportedFinding finding : findings) {
+			why.apply(finding).ifPresentOrElse(reason -> setAside.add(new SetAside(finding, reason)), () -> counting.add(finding));
+		}
+		return counting;
+	}
+
+	/** What the rules found on the boats. */
+	private record BoatsChecked(List<ReportedFinding> findings, List<SetAside> silenced, List<SeriesCoverage> coverage) {
 	}
 
 	/** The boats of a request as they will be built, without a check; files with problems contribute none. */
@@ -190,25 +213,27 @@ public final class Checker {
 		return paths;
 	}
 
-	private List<SeriesCoverage> checkBoats(CheckRequest request, List<SeriesPlan> wanted, ProfileInForce profile, List<ReportedFinding> findings,
-			List<String> gaps, BooleanSupplier cancelled) {
+	private BoatsChecked checkBoats(CheckRequest request, ReadProject project, List<SeriesPlan> wanted, ProfileInForce profile, List<String> gaps,
+			BooleanSupplier cancelled) {
 		List<LoadedRule> running = rules.rules().stream().filter(rule -> profile.rules().get(rule.description().id()).on()).toList();
-		List<SeriesCoverage> coverage = new ArrayList<>();
+		Predicate<Origin> known = new KnownPlaces(request.snapshot(), project);
+		BoatsChecked checked = new BoatsChecked(new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
 		List<String> unfit = new ArrayList<>();
 		for (SeriesPlan plan : wanted) {
 			BoatsOfSeries boats = BoatsOfSeries.wanted(plan, request.boats());
 			boats.gap().ifPresent(boats.boats().isEmpty() ? unfit::add : gaps::add);
 			if (!boats.boats().isEmpty()) {
-				findings.addAll(watch.run(() -> new SeriesCheck(plan, boats, running, profile.rules(), guard, cancelled)).findings());
-				coverage.add(new SeriesCoverage(plan.name(), plan.devices(), boats.combinations(), boats.allOrderable(),
+				SeriesCheck done = watch.run(() -> new SeriesCheck(plan, boats, running, profile.rules(), guard, known, cancelled));
+				checked.findings.addAll(done.findings(checked.silenced));
+				checked.coverage.add(new SeriesCoverage(plan.name(), plan.devices(), boats.combinations(), boats.allOrderable(),
 						boats.boats().size() - boats.combinations(), boats.allSold(), plan.origin()));
 			}
 		}
 		// a hull or an option that one series has and others have not is no gap; one that none has is
-		if (coverage.isEmpty() || request.boats() instanceof WantedBoats.All) {
+		if (checked.coverage.isEmpty() || request.boats() instanceof WantedBoats.All) {
 			gaps.addAll(unfit);
 		}
-		return coverage;
+		return checked;
 	}
 
 	private Optional<Finding> failureOf(LoadedRule rule) {
@@ -223,7 +248,7 @@ public final class Checker {
 			String id = rule.description().id();
 			Optional<String> failure = guard.failure(id);
 			RuleRun.State state = failure.isPresent() ? RuleRun.State.FAILED : profile.rules().get(id).on() ? RuleRun.State.RUN : RuleRun.State.OFF;
-			runs.put(id, new RuleRun(id, rule.contributor(), state, failure));
+			runs.put(id, new RuleRun(rule.description(), rule.contributor(), state, failure, rule.page()));
 		}
 		return List.copyOf(runs.values());
 	}

@@ -12,7 +12,6 @@ import hullwright.rules.Finding;
 import hullwright.rules.Severity;
 import hullwright.spec.Declaration;
 import hullwright.spec.Profile;
-import hullwright.spec.Series;
 import hullwright.spec.SpecFile;
 
 /**
@@ -30,10 +29,7 @@ final class NotInForce {
 	static List<Finding> in(SpecFile file) {
 		NotInForce texts = new NotInForce();
 		for (Declaration declaration : file.getDeclarations()) {
-			if (declaration instanceof Series series) {
-				series.getWaivers().forEach(waiver -> texts.add(texts.places.of(waiver, waiver.getRule()),
-						"waivers are not applied yet: a finding of " + waiver.getRule() + " is still told"));
-			} else if (declaration instanceof Profile profile) {
+			if (declaration instanceof Profile profile) {
 				texts.inProfile(profile);
 			}
 		}
@@ -46,8 +42,6 @@ final class NotInForce {
 		if (!profile.getApproved().isEmpty()) {
 			add(places.of(profile, profile.getName()), "'approved catalogs' is not applied yet: parts of other catalogs are not told");
 		}
-		profile.getSettings().forEach(setting -> setting.getParameters().forEach(parameter -> add(places.of(parameter, setting.getRule()),
-				"'" + parameter.getName() + "' is no value that " + setting.getRule() + " works with")));
 	}
 
 	private void add(Origin place, String message) {

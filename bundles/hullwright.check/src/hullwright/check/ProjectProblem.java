@@ -19,6 +19,16 @@ public final class ProjectProblem {
 	public static final String PROFILE_SETTING_WRONG = "project/profile-setting-wrong";
 	/** The text says something that this version understands and does not act on yet. */
 	public static final String NOT_IN_FORCE = "project/not-in-force";
+	/** A waiver names a rule that does not exist. */
+	public static final String WAIVER_UNKNOWN_RULE = "project/waiver-unknown-rule";
+	/** A waiver gives no reason. */
+	public static final String WAIVER_WITHOUT_REASON = "project/waiver-without-reason";
+	/** The last day of a waiver has passed. */
+	public static final String WAIVER_EXPIRED = "project/waiver-expired";
+	/** A waiver is about nothing that is found. */
+	public static final String WAIVER_UNUSED = "project/waiver-unused";
+	/** The baseline accepts a finding that is no longer made. */
+	public static final String BASELINE_STALE = "project/baseline-stale";
 	/** A rule failed and has been switched off. */
 	public static final String RULE_FAILED = "project/rule-failed";
 

@@ -4,12 +4,15 @@
  */
 package hullwright.check;
 
+import hullwright.network.Origin;
 import hullwright.rules.BoatUnderCheck;
 import hullwright.rules.Finding;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Predicate;
 
 /**
  * Runs rules so that one that fails does no harm: it is named and switched off for the rest of the session, the others run.
@@ -18,8 +21,12 @@ final class RuleGuard {
 
 	private final Map<String, String> failures = new ConcurrentHashMap<>();
 
-	/** What a rule finds on a boat, or nothing if it fails or has failed before. */
-	List<Finding> run(LoadedRule rule, BoatUnderCheck boat) {
+	/**
+	 * What a rule finds on a boat, or nothing if it fails or has failed before.
+	 *
+	 * @param known whether a place is one of the texts that are checked
+	 */
+	List<Finding> run(LoadedRule rule, BoatUnderCheck boat, Predicate<Origin> known) {
 		String id = rule.description().id();
 		if (failures.containsKey(id)) {
 			return List.of();
@@ -30,16 +37,26 @@ final class RuleGuard {
 				fail(id, "it returned nothing instead of a list of findings");
 				return List.of();
 			}
-			if (findings.stream().anyMatch(finding -> finding == null || !finding.rule().equals(id))) {
-				fail(id, "it reported no finding, or one in the name of another rule");
-				return List.of();
-			}
-			return findings;
-		} catch (RuntimeException | StackOverflowError | LinkageError | AssertionError e) {
+			// a list of its own: theirs might change, or throw when it is read
+			List<Finding> taken = new ArrayList<>(findings);
+			Optional<String> wrong = taken.stream().flatMap(finding -> wrong(id, finding, known).stream()).findFirst();
+			wrong.ifPresent(reason -> fail(id, reason));
+			return wrong.isPresent() ? List.of() : taken;
+		} catch (RuntimeException | Error e) {
 			fail(id, e.getClass().getSimpleName() + (e.getMessage() == null ? "" : ": " + e.getMessage())
 					+ (e.getStackTrace().length == 0 ? "" : " at " + e.getStackTrace()[0]));
 			return List.of();
 		}
+	}
+
+	private static Optional<String> wrong(String id, Finding finding, Predicate<Origin> known) {
+		if (finding == null) {
+			return Optional.of("it reported nothing as a finding");
+		} else if (!id.equals(finding.rule())) {
+			return Optional.of("it reported a finding in the name of rule " + finding.rule());
+		}
+		return known.test(finding.origin()) ? Optional.empty()
+				: Optional.of("it reported a finding at a place that is in none of the texts: " + finding.origin());
 	}
 
 	/** Names a rule as failed, from now on. */

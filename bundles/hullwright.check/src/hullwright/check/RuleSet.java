@@ -11,7 +11,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.IConfigurationElement;
 import org.eclipse.core.runtime.IExtensionRegistry;
@@ -63,6 +65,11 @@ public record RuleSet(List<LoadedRule> rules, List<String> problems) {
 			throw new IllegalArgumentException("it does not describe itself");
 		}
 		return new LoadedRule(rule, description, contributor);
+	}
+
+	/** The ids of the rules. */
+	public Set<String> ids() {
+		return rules.stream().map(rule -> rule.description().id()).collect(Collectors.toUnmodifiableSet());
 	}
 
 	/** The rule with an id. */

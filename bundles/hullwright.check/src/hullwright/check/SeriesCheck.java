@@ -6,6 +6,7 @@ package hullwright.check;
 
 import hullwright.analysis.Figures;
 import hullwright.network.Boat;
+import hullwright.network.Origin;
 import hullwright.network.Selection;
 import hullwright.resolve.SeriesPlan;
 import hullwright.rules.BoatUnderCheck;
@@ -14,18 +15,22 @@ import hullwright.rules.RuleInForce;
 import hullwright.rules.Severity;
 import hullwright.rules.report.Occurrence;
 import hullwright.rules.report.ReportedFinding;
+import hullwright.rules.report.SetAside;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
+import java.util.function.Predicate;
 
 /**
  * Checks the boats of one series and says of each finding once on which of them it occurs.
@@ -39,16 +44,20 @@ final class SeriesCheck {
 	private final List<LoadedRule> rules;
 	private final Map<String, RuleInForce> inForce;
 	private final RuleGuard guard;
+	private final Predicate<Origin> known;
 	private final BooleanSupplier cancelled;
 	private volatile Running running;
 	private volatile boolean abandoned;
 	private final Map<Matter, Sightings> sightings = new LinkedHashMap<>();
+	private final Map<String, Set<String>> silencedBy = new HashMap<>();
 
 	SeriesCheck(SeriesPlan plan, BoatsOfSeries wanted, List<LoadedRule> rules, Map<String, RuleInForce> inForce, RuleGuard guard,
-			BooleanSupplier cancelled) {
+			Predicate<Origin> known, BooleanSupplier cancelled) {
 		this.rules = rules;
+		rules.forEach(rule -> silencedBy.put(rule.description().id(), rule.description().silencedBy()));
 		this.inForce = inForce;
 		this.guard = guard;
+		this.known = known;
 		this.cancelled = cancelled;
 		this.plan = plan;
 		this.boats = wanted.boats();
@@ -56,8 +65,8 @@ final class SeriesCheck {
 		this.allOrderable = wanted.allOrderable();
 	}
 
-	/** What one finding is about; the measured values may differ from boat to boat. */
-	private record Matter(String rule, String element, String key, Severity severity) {
+	/** What one finding is about, and what silences it; the measured values may differ from boat to boat. */
+	private record Matter(String rule, String element, String key, Severity severity, Optional<SetAside.Silenced> silenced) {
 	}
 
 	private static final class Sightings {
@@ -83,17 +92,28 @@ final class SeriesCheck {
 			}
 			Boat boat = plan.boat(boats.get(number));
 			Figures figures = new Figures(boat);
+			Map<String, List<Finding>> found = new LinkedHashMap<>();
 			for (LoadedRule rule : rules) {
 				running = new Running(rule.description().id(), System.nanoTime());
-				List<Finding> findings = guard.run(rule, new BoatUnderCheck(figures, inForce.get(rule.description().id())));
+				List<Finding> findings = guard.run(rule, new BoatUnderCheck(figures, inForce.get(rule.description().id())), known);
 				running = null;
 				if (abandoned) {
 					throw new CancellationException();
 				}
-				for (Finding finding : findings) {
-					Matter matter = new Matter(finding.rule(), finding.element(), finding.key(), finding.severity());
-					sightings.computeIfAbsent(matter, each -> new Sightings()).add(number, finding);
+				if (!findings.isEmpty()) {
+					found.put(rule.description().id(), findings);
 				}
+			}
+			see(number, found);
+		}
+	}
+
+	private void see(int boat, Map<String, List<Finding>> found) {
+		Silencing silencing = new Silencing(found, silencedBy);
+		for (List<Finding> ofRule : found.values()) {
+			for (Finding finding : ofRule) {
+				Matter matter = new Matter(finding.rule(), finding.element(), finding.key(), finding.severity(), silencing.of(finding));
+				sightings.computeIfAbsent(matter, each -> new Sightings()).add(boat, finding);
 			}
 		}
 	}
@@ -108,17 +128,22 @@ final class SeriesCheck {
 		abandoned = true;
 	}
 
-	/** The findings of the rules that did not fail, each with where it occurs. */
-	List<ReportedFinding> findings() {
+	/**
+	 * The findings of the rules that did not fail, each with where it occurs.
+	 *
+	 * @param silenced collects those that others make meaningless
+	 */
+	List<ReportedFinding> findings(List<SetAside> silenced) {
 		List<SortedSet<String>> options = new ArrayList<>();
 		boats.subList(0, combinations).forEach(boat -> options.add(new TreeSet<>(boat.options())));
 		SmallestCondition conditions = new SmallestCondition(plan.options().options(), options);
 		List<ReportedFinding> findings = new ArrayList<>();
-		for (Sightings seen : sightings.values()) {
-			if (guard.failure(seen.worst.rule()).isEmpty()) {
-				findings.add(new ReportedFinding(seen.worst, occurrence(seen.boats, conditions)));
+		sightings.forEach((matter, seen) -> {
+			if (guard.failure(matter.rule).isEmpty()) {
+				ReportedFinding reported = new ReportedFinding(seen.worst, occurrence(seen.boats, conditions));
+				matter.silenced.ifPresentOrElse(why -> silenced.add(new SetAside(reported, why)), () -> findings.add(reported));
 			}
-		}
+		});
 		return findings;
 	}
 

@@ -17,6 +17,7 @@ import hullwright.rules.Severity;
 import hullwright.rules.report.CheckReport;
 import hullwright.rules.report.RuleRun;
 import java.time.Duration;
+import java.util.AbstractList;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
@@ -52,9 +53,27 @@ class FailingRuleTest {
 				failure("overflows the stack", FailingRuleTest::forever, "StackOverflowError"),
 				failure("never ends", FailingRuleTest::endless, "took longer than 1 s"),
 				failure("returns nothing", boat -> null, "returned nothing"),
-				failure("reports a null", boat -> java.util.Arrays.asList((Finding) null), "name of another rule"),
+				failure("reports a null", boat -> java.util.Arrays.asList((Finding) null), "nothing as a finding"),
 				failure("speaks in the name of another", boat -> List.of(Finding.ofText("cabling/drop-too-long", Severity.ERROR,
-						Origin.nowhere("x"), "nonsense", List.of())), "name of another rule"));
+						Origin.nowhere("x"), "nonsense", List.of())), "in the name of rule cabling/drop-too-long"),
+				failure("tells of a place that it made up", boat -> List.of(boat.finding(new Origin("Skerry.radar", "elsewhere.hull", 0, 1, 1, 1)).build()),
+						"at a place that is in none of the texts"),
+				failure("tells of a place beyond the end", boat -> List.of(boat.finding(new Origin("Skerry.radar", boat.boat().origin().file(), 99_999, 1, 1, 1)).build()),
+						"at a place that is in none of the texts"),
+				failure("throws an error of its own", boat -> {
+					throw new ExceptionInInitializerError("no catalog");
+				}, "no catalog"),
+				failure("returns a list that throws", boat -> new AbstractList<>() {
+					@Override
+					public Finding get(int index) {
+						throw new IllegalStateException("out of varnish");
+					}
+
+					@Override
+					public int size() {
+						return 1;
+					}
+				}, "out of varnish"));
 	}
 
 	@SuppressWarnings("InfiniteLoopStatement")

@@ -72,7 +72,7 @@ class ProfileTest {
 		assertEquals(List.of(
 				"advice cabling/drop-too-long: the drop to radar is 5.5 m long; the limit is 5 m",
 				"advice project/not-in-force: 'require' is not applied yet: nothing checks each device for a label",
-				"advice project/not-in-force: 'spare' is no value that cabling/drop-too-long works with"),
+				"error project/profile-setting-wrong: 'spare' is no value that cabling/drop-too-long works with"),
 				Boats.findings(check("profile Yard from standard {\n require label on every device\n cabling/drop-too-long { spare 2 }\n}")));
 	}
 

@@ -16,6 +16,7 @@ import hullwright.rules.report.Occurrence;
 import hullwright.rules.report.ReportedFinding;
 import hullwright.rules.report.RuleRun;
 import hullwright.rules.report.SeriesCoverage;
+import hullwright.rules.report.SetAside;
 import hullwright.rules.report.SourceFile;
 import java.util.Collection;
 import java.util.List;
@@ -57,10 +58,22 @@ public final class JsonReport {
 			counts.addProperty(severity.word(), report.count(severity));
 		}
 		json.add("counts", counts);
+		counts.addProperty("waived", report.countSetAside(SetAside.Waived.class));
+		counts.addProperty("inBaseline", report.countSetAside(SetAside.InBaseline.class));
+		counts.addProperty("silenced", report.countSetAside(SetAside.Silenced.class));
 		json.add("findings", array(report.findings(), JsonReport::finding));
+		json.add("setAside", array(report.setAside(), JsonReport::setAside));
 		json.add("series", array(report.series(), JsonReport::series));
 		json.add("rules", array(report.rules(), JsonReport::rule));
 		json.add("files", array(report.files(), JsonReport::file));
+		report.baseline().ifPresent(baseline -> {
+			JsonObject used = new JsonObject();
+			used.addProperty("file", baseline.file());
+			used.addProperty("sha256", baseline.sha256());
+			used.addProperty("entries", baseline.entries());
+			used.addProperty("tolerance_share", baseline.tolerance());
+			json.add("baseline", used);
+		});
 		return json;
 	}
 
@@ -84,6 +97,24 @@ public final class JsonReport {
 			each.addProperty("reach", fix.reach().name().toLowerCase(java.util.Locale.ROOT));
 			return each;
 		}));
+		return json;
+	}
+
+	private static JsonObject setAside(SetAside aside) {
+		JsonObject json = new JsonObject();
+		if (aside.why() instanceof SetAside.Waived waived) {
+			json.addProperty("why", "waived");
+			json.addProperty("reason", waived.reason());
+			waived.until().ifPresent(last -> json.addProperty("until", last.toString()));
+			json.add("waiver", place(waived.place()));
+		} else if (aside.why() instanceof SetAside.Silenced silenced) {
+			json.addProperty("why", "silenced");
+			json.addProperty("byRule", silenced.rule());
+			json.addProperty("byElement", silenced.element());
+		} else {
+			json.addProperty("why", "in-baseline");
+		}
+		json.add("finding", finding(aside.finding()));
 		return json;
 	}
 

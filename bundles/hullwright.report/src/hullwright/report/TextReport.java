@@ -11,6 +11,7 @@ import hullwright.rules.report.CheckReport;
 import hullwright.rules.report.ReportedFinding;
 import hullwright.rules.report.RuleRun;
 import hullwright.rules.report.SeriesCoverage;
+import hullwright.rules.report.SetAside;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -84,6 +85,10 @@ public final class TextReport {
 		if (report.series().isEmpty() && report.complete()) {
 			line("No series is declared here, so no boat was checked.");
 		}
+		String aside = setAside(report);
+		if (!aside.isEmpty()) {
+			line(aside);
+		}
 		report.series().forEach(series -> line(coverage(series)));
 		line(rules(report));
 		for (String gap : report.gaps()) {
@@ -101,6 +106,21 @@ public final class TextReport {
 			}
 		}
 		return counts.isEmpty() ? "" : String.join(", ", counts) + ".";
+	}
+
+	/** What was found and does not count: waived, known from the baseline, or meaningless beside its cause. */
+	private static String setAside(CheckReport report) {
+		List<String> counts = new ArrayList<>();
+		add(counts, report.countSetAside(SetAside.Waived.class), "waived");
+		add(counts, report.countSetAside(SetAside.InBaseline.class), "in the baseline");
+		add(counts, report.countSetAside(SetAside.Silenced.class), "that others explain");
+		return counts.isEmpty() ? "" : "Not counted: " + String.join(", ", counts) + ".";
+	}
+
+	private static void add(List<String> counts, long count, String word) {
+		if (count > 0) {
+			counts.add(count + " " + word);
+		}
 	}
 
 	private static String coverage(SeriesCoverage series) {

@@ -102,6 +102,11 @@ public final class SeriesPlan {
 		return origin;
 	}
 
+	/** The findings that the yard lives with. */
+	public List<Waiver> waivers() {
+		return waivers;
+	}
+
 	/** Its options and which of them go together. */
 	public OptionSpace options() {
 		return options;

@@ -54,6 +54,20 @@ public final class BoatUnderCheck {
 		return (Q) band.limit();
 	}
 
+	/**
+	 * The value of a parameter of this rule, as the profile leaves it.
+	 *
+	 * @param kind what it is: the type of a quantity, or Integer
+	 * @throws IllegalArgumentException if the rule declares no such parameter of this kind
+	 */
+	public <T> T parameter(String name, Class<T> kind) {
+		RuleInForce.ParameterInForce found = inForce.parameters().get(name);
+		if (found == null || !kind.isInstance(found.value())) {
+			throw new IllegalArgumentException(inForce.description().id() + " declares no parameter " + name + " of this kind");
+		}
+		return kind.cast(found.value());
+	}
+
 	/** A finding of this rule about an element, with the severity and the source that the rule has without a band. */
 	public Finding.Builder finding(Origin element) {
 		return new Finding.Builder(inForce.description(), inForce.severity(), element).source(inForce.source());

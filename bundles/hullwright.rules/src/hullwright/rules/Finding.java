@@ -8,10 +8,13 @@ import hullwright.network.Origin;
 import hullwright.quantity.ScalarQuantity;
 import hullwright.rules.edit.Fix;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * Something that a rule found, as data.
@@ -24,18 +27,20 @@ import java.util.Map;
  * @param values the named values, in the order in which the rule gave them: quantities, whole numbers or names
  * @param source where the limit or the requirement was read, empty for a problem of the text itself
  * @param fixes what could be done about it
+ * @param covers the qualified names of other elements that it speaks for: those that a rule which it silences says nothing of
  */
 public record Finding(String rule, Severity severity, Origin origin, String key, String template, Map<String, Object> values,
-		String source, List<Fix> fixes) {
+		String source, List<Fix> fixes, Set<String> covers) {
 
 	public Finding {
 		values = Collections.unmodifiableMap(new LinkedHashMap<>(values));
 		fixes = List.copyOf(fixes);
+		covers = Set.copyOf(covers);
 	}
 
 	/** A problem of the text itself: the message says it all. */
 	public static Finding ofText(String rule, Severity severity, Origin origin, String message, List<Fix> fixes) {
-		return new Finding(rule, severity, origin, message, "{message}", Map.of("message", message), "", fixes);
+		return new Finding(rule, severity, origin, message, "{message}", Map.of("message", message), "", fixes, Set.of());
 	}
 
 	/**
@@ -53,6 +58,11 @@ public record Finding(String rule, Severity severity, Origin origin, String key,
 				.findFirst()
 				.map(measured -> Math.abs(((ScalarQuantity<?>) measured).si() - limit.si()) / Math.abs(limit.si()))
 				.orElse(0.0);
+	}
+
+	/** Whether it is about an element, or speaks for it. */
+	public boolean isAbout(String element) {
+		return element().equals(element) || covers.contains(element);
 	}
 
 	/** Whether the other says the same of the same element, however bad it is and whatever was measured. */
@@ -85,6 +95,7 @@ public record Finding(String rule, Severity severity, Origin origin, String key,
 		private final Origin origin;
 		private final Map<String, Object> values = new LinkedHashMap<>();
 		private final List<Fix> fixes = new ArrayList<>();
+		private final Set<String> covers = new LinkedHashSet<>();
 		private String key = "";
 		private String source = "";
 
@@ -118,9 +129,15 @@ public record Finding(String rule, Severity severity, Origin origin, String key,
 			return this;
 		}
 
+		/** Other elements that it speaks for, by their qualified names: the devices of a section without supply. */
+		public Builder covers(Collection<String> elements) {
+			covers.addAll(elements);
+			return this;
+		}
+
 		/** The finding. */
 		public Finding build() {
-			return new Finding(rule.id(), severity, origin, key, rule.message(), values, source, fixes);
+			return new Finding(rule.id(), severity, origin, key, rule.message(), values, source, fixes, covers);
 		}
 	}
 }

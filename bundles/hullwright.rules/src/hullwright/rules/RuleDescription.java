@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 
 /**
@@ -21,8 +22,11 @@ import java.util.regex.Pattern;
  * @param severity the severity of its findings where no band decides
  * @param bands limits with severities, the mildest first; empty for a rule without a limit
  * @param source where the requirement was read, for a rule without bands
+ * @param parameters what a profile can set beside severities and limits
+ * @param silencedBy the ids of the rules whose findings make those of this rule meaningless where they are about the same element
  */
-public record RuleDescription(String id, String title, String message, Severity severity, List<Band> bands, String source) {
+public record RuleDescription(String id, String title, String message, Severity severity, List<Band> bands, String source,
+		List<Parameter> parameters, Set<String> silencedBy) {
 
 	private static final Pattern ID = Pattern.compile("[a-z]+/[a-z]+(-[a-z]+)*");
 
@@ -35,18 +39,30 @@ public record RuleDescription(String id, String title, String message, Severity 
 		Objects.requireNonNull(severity);
 		Objects.requireNonNull(source);
 		bands = List.copyOf(bands);
+		parameters = List.copyOf(parameters);
+		silencedBy = Set.copyOf(silencedBy);
 	}
 
 	/** A rule that holds or does not, without a limit. */
 	public static RuleDescription of(String id, String title, Severity severity, String message, String source) {
-		return new RuleDescription(id, title, message, severity, List.of(), source);
+		return new RuleDescription(id, title, message, severity, List.of(), source, List.of(), Set.of());
 	}
 
 	/** A rule with bands, the mildest first. */
 	public static RuleDescription banded(String id, String title, String message, Band... bands) {
 		List<Band> ordered = new ArrayList<>(List.of(bands));
 		Band strictest = ordered.get(ordered.size() - 1);
-		return new RuleDescription(id, title, message, strictest.severity(), ordered, strictest.source());
+		return new RuleDescription(id, title, message, strictest.severity(), ordered, strictest.source(), List.of(), Set.of());
+	}
+
+	/** The same rule with parameters. */
+	public RuleDescription with(Parameter... settable) {
+		return new RuleDescription(id, title, message, severity, bands, source, List.of(settable), silencedBy);
+	}
+
+	/** The same rule, silent about an element of which one of these rules finds something. */
+	public RuleDescription silencedBy(String... rules) {
+		return new RuleDescription(id, title, message, severity, bands, source, parameters, Set.of(rules));
 	}
 
 	/** The kind of quantity that the limits are, if the rule has limits. */

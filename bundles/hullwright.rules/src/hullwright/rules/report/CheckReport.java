@@ -14,16 +14,19 @@ import java.util.Optional;
  *
  * @param asOf the date that the check took for today
  * @param findings the findings, by file, place and rule; the same input gives the same order
+ * @param setAside the findings that were made and do not count, in the same order
  * @param gaps why something could not be checked, in words; empty if everything was
  * @param rules what became of each rule, by id
  * @param series how much of each series was checked
  * @param files the files that were read
+ * @param baseline what the findings were held against, if anything
  */
-public record CheckReport(LocalDate asOf, List<ReportedFinding> findings, List<String> gaps, List<RuleRun> rules, List<SeriesCoverage> series,
-		List<SourceFile> files) {
+public record CheckReport(LocalDate asOf, List<ReportedFinding> findings, List<SetAside> setAside, List<String> gaps, List<RuleRun> rules, List<SeriesCoverage> series,
+		List<SourceFile> files, Optional<BaselineUsed> baseline) {
 
 	public CheckReport {
 		findings = List.copyOf(findings);
+		setAside = List.copyOf(setAside);
 		gaps = List.copyOf(gaps);
 		rules = List.copyOf(rules);
 		series = List.copyOf(series);
@@ -38,6 +41,11 @@ public record CheckReport(LocalDate asOf, List<ReportedFinding> findings, List<S
 	/** The severest severity among the findings, if there are any. */
 	public Optional<Severity> worst() {
 		return findings.stream().map(reported -> reported.finding().severity()).max(Severity::compareTo);
+	}
+
+	/** How many findings do not count for a kind of reason. */
+	public long countSetAside(Class<? extends SetAside.Why> why) {
+		return setAside.stream().filter(each -> why.isInstance(each.why())).count();
 	}
 
 	/** How many findings have a severity. */

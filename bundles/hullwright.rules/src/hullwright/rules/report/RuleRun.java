@@ -4,17 +4,24 @@
  */
 package hullwright.rules.report;
 
+import hullwright.rules.RuleDescription;
 import java.util.Optional;
 
 /**
  * What became of a rule in a check.
  *
- * @param rule the id of the rule
+ * @param description what the rule is, as it ships
  * @param contributor the bundle that contributed it
  * @param state whether it ran
  * @param reason why it did not run to the end, if so
+ * @param page what is to be said about it, in Markdown, if it has a page
  */
-public record RuleRun(String rule, String contributor, State state, Optional<String> reason) {
+public record RuleRun(RuleDescription description, String contributor, State state, Optional<String> reason, Optional<String> page) {
+
+	/** The id of the rule. */
+	public String rule() {
+		return description.id();
+	}
 
 	/** What became of it. */
 	public enum State {

@@ -101,9 +101,9 @@ class JsonReportTest {
 		}
 		CheckReport checked = checker.check(CheckRequest.ofAll(Snapshot.ofFolder(EXAMPLES.resolve("faulty")), DAY));
 		Finding first = checked.findings().get(0).finding();
-		Finding withAll = new Finding(first.rule(), first.severity(), first.origin(), first.key(), first.template(), values, first.source(), List.of());
+		Finding withAll = new Finding(first.rule(), first.severity(), first.origin(), first.key(), first.template(), values, first.source(), List.of(), Set.of());
 		CheckReport report = new CheckReport(checked.asOf(), List.of(new ReportedFinding(withAll, checked.findings().get(0).occurrence())),
-				checked.gaps(), checked.rules(), checked.series(), checked.files());
+				checked.setAside(), checked.gaps(), checked.rules(), checked.series(), checked.files(), checked.baseline());
 
 		String json = JsonReport.of(List.of(new ProjectReport("boat", report)));
 
