@@ -4,7 +4,9 @@
  */
 package hullwright.check;
 
+import hullwright.check.baseline.Baseline;
 import java.time.LocalDate;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -14,11 +16,22 @@ import java.util.Set;
  * @param focus the files whose series and problems are of interest, by path; empty for all
  * @param boats which boats
  * @param asOf the date to take for today
+ * @param baseline the findings that are accepted, if there is such a list
  */
-public record CheckRequest(Snapshot snapshot, Set<String> focus, WantedBoats boats, LocalDate asOf) {
+public record CheckRequest(Snapshot snapshot, Set<String> focus, WantedBoats boats, LocalDate asOf, Optional<Baseline> baseline) {
 
 	public CheckRequest {
 		focus = Set.copyOf(focus);
+	}
+
+	/** A request without a baseline. */
+	public CheckRequest(Snapshot snapshot, Set<String> focus, WantedBoats boats, LocalDate asOf) {
+		this(snapshot, focus, boats, asOf, Optional.empty());
+	}
+
+	/** The same, held against a baseline. */
+	public CheckRequest against(Baseline accepted) {
+		return new CheckRequest(snapshot, focus, boats, asOf, Optional.of(accepted));
 	}
 
 	/** All boats of all files. */
@@ -27,7 +40,7 @@ public record CheckRequest(Snapshot snapshot, Set<String> focus, WantedBoats boa
 	}
 
 	/** The same for another state of the files. */
-	CheckRequest on(Snapshot other) {
-		return new CheckRequest(other, focus, boats, asOf);
+	public CheckRequest on(Snapshot other) {
+		return new CheckRequest(other, focus, boats, asOf, baseline);
 	}
 }

@@ -4,9 +4,10 @@
  */
 package hullwright.check;
 
+import hullwright.check.baseline.Baseline;
+import hullwright.lang.HullLanguage;
 import hullwright.lang.imports.Imports;
 import hullwright.lang.imports.VisibleCatalogs;
-import hullwright.lang.HullLanguage;
 import hullwright.network.Boat;
 import hullwright.network.Origin;
 import hullwright.resolve.SeriesPlan;
@@ -34,6 +35,7 @@ import java.util.WeakHashMap;
 import java.util.function.BooleanSupplier;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /**
  * The engine. One instance serves a session: a rule that fails stays off until the next. Safe for use by several threads;
@@ -118,10 +120,14 @@ public final class Checker {
 		Waivers waivers = new Waivers(wanted, request.asOf());
 		List<ReportedFinding> counting = setAside(boats.findings(), waivers::of, setAside);
 		waivers.problems(rules.ids(), looked).forEach(problem -> findings.add(ofText(problem)));
+		if (request.baseline().isPresent()) {
+			counting = setAside(counting, inBaseline(request.baseline().get()), setAside);
+			stale(request.baseline().get(), counting, setAside, looked).forEach(problem -> findings.add(ofText(problem)));
+		}
 		findings.addAll(counting);
 		findings.sort(ORDER);
 		setAside.sort(Comparator.comparing(SetAside::finding, ORDER));
-		return new CheckReport(request.asOf(), findings, setAside, gaps, runs, boats.coverage(), project.sources(), Optional.empty());
+		return new CheckReport(request.asOf(), findings, setAside, gaps, runs, boats.coverage(), project.sources(), request.baseline().map(Baseline::use));
 	}
 
 	/** The findings that nothing sets aside. */
@@ -131,6 +137,19 @@ public final class Checker {
 			why.apply(finding).ifPresentOrElse(reason -> setAside.add(new SetAside(finding, reason)), () -> counting.add(finding));
 		}
 		return counting;
+	}
+
+	private static Function<ReportedFinding, Optional<SetAside.Why>> inBaseline(Baseline baseline) {
+		return reported -> baseline.covers(reported.finding()) ? Optional.of(new SetAside.InBaseline()) : Optional.empty();
+	}
+
+	/** What the baseline accepts and no rule finds any more, waived or silenced. */
+	private static List<Finding> stale(Baseline baseline, List<ReportedFinding> counting, List<SetAside> setAside, Predicate<String> looked) {
+		List<Finding> found = Stream.concat(counting.stream(), setAside.stream().map(SetAside::finding)).map(ReportedFinding::finding).toList();
+		return baseline.stale(found).stream().filter(each -> looked.test(each.rule()))
+				.map(each -> Finding.ofText(ProjectProblem.BASELINE_STALE, Severity.ADVICE, Origin.nowhere(each.element()),
+						"the baseline accepts " + each.rule() + " on " + each.element() + ", which is no longer found; accept the findings anew", List.of()))
+				.toList();
 	}
 
 	/** What the rules found on the boats. */
@@ -260,21 +279,13 @@ public final class Checker {
 	 * @param request the request whose report holds the finding
 	 */
 	public List<FixProposal> proposals(CheckRequest request, ReportedFinding reported) {
-		List<FixProposal> rendered;
-		synchronized (READING) {
-			rendered = new FixRendering(reader.read(request.snapshot())).render(reported);
-		}
-		if (rendered.isEmpty()) {
-			return rendered;
-		}
-		CheckReport before = check(request);
-		return rendered.stream().filter(proposal -> mends(request, before, reported.finding(), proposal)).toList();
+		return new Mending(this).proposals(request, reported);
 	}
 
-	private boolean mends(CheckRequest request, CheckReport before, Finding finding, FixProposal proposal) {
-		CheckReport after = check(request.on(FixRendering.apply(request.snapshot(), proposal)));
-		return after.findings().stream().map(ReportedFinding::finding).noneMatch(remaining -> remaining.isSameMatter(finding)
-				&& remaining.severity().compareTo(finding.severity()) >= 0
-				|| remaining.severity().compareTo(finding.severity()) >= 0 && before.findings().stream().noneMatch(old -> old.finding().isSameMatter(remaining)));
+	/** The fixes of a finding as changes of text, untried. */
+	List<FixProposal> rendered(CheckRequest request, ReportedFinding reported) {
+		synchronized (READING) {
+			return new FixRendering(reader.read(request.snapshot())).render(reported);
+		}
 	}
 }

@@ -12,6 +12,7 @@ import hullwright.report.ProjectReport;
 import hullwright.report.TextReport;
 import hullwright.rules.Severity;
 import hullwright.rules.report.CheckReport;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -39,6 +40,13 @@ final class CheckCommand implements Callable<Integer> {
 
 	@ArgGroup
 	private OneBoat oneBoat;
+
+	@Mixin
+	private FixOption fix;
+
+	@Option(names = "--baseline", paramLabel = "FILE", description = "Tell only what is new or worse than in this list of accepted findings; "
+			+ "'hullwright accept' writes one.")
+	private Path baseline;
 
 	@Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text", description = "How to report: ${COMPLETION-CANDIDATES}; without this, text.")
 	private Format format;
@@ -69,7 +77,11 @@ final class CheckCommand implements Callable<Integer> {
 		LocalDate today = asOf == null ? LocalDate.now() : asOf;
 		List<ProjectReport> reports = new ArrayList<>();
 		for (Project project : projects.all()) {
-			CheckReport report = checker.check(new CheckRequest(project.snapshot(), project.focus(), oneBoat == null ? new WantedBoats.All() : oneBoat.wanted(), today));
+			CheckRequest request = request(project, today);
+			if (fix.isGiven()) {
+				request = request.on(new ProjectMending(checker, terminal).mend(project, request, fix.rules()));
+			}
+			CheckReport report = checker.check(request);
 			reports.add(new ProjectReport(project.folder(), report));
 		}
 		if (format == Format.json) {
@@ -78,6 +90,11 @@ final class CheckCommand implements Callable<Integer> {
 			terminal.out().print(TextReport.of(reports, terminal.coloured()));
 		}
 		return reports.stream().mapToInt(report -> status(report.report())).max().orElse(ExitStatus.CLEAN);
+	}
+
+	private CheckRequest request(Project project, LocalDate today) {
+		CheckRequest request = new CheckRequest(project.snapshot(), project.focus(), oneBoat == null ? new WantedBoats.All() : oneBoat.wanted(), today);
+		return baseline == null ? request : request.against(BaselinePath.read(baseline));
 	}
 
 	private int status(CheckReport report) {

@@ -61,6 +61,7 @@ public final class Main {
 		CommandLine commandLine = new CommandLine(new HullwrightCommand(terminal));
 		commandLine.addSubcommand(new CheckCommand(terminal));
 		commandLine.addSubcommand(new ComputeCommand(terminal));
+		commandLine.addSubcommand(new AcceptCommand(terminal));
 		commandLine.addSubcommand(new FormatCommand(terminal));
 		commandLine.addSubcommand(new ExplainCommand(terminal));
 		commandLine.addSubcommand(new CommandLine.HelpCommand());
