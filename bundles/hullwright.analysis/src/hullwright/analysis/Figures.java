@@ -8,6 +8,9 @@ import hullwright.analysis.electrics.BoatElectrics;
 import hullwright.analysis.line.BackboneLength;
 import hullwright.analysis.line.DropLength;
 import hullwright.analysis.line.Termination;
+import hullwright.analysis.serial.SerialLineFigures;
+import hullwright.analysis.serial.SerialRelay;
+import hullwright.analysis.serial.SerialRelays;
 import hullwright.analysis.traffic.BusFigures;
 import hullwright.network.Backbone;
 import hullwright.network.Boat;
@@ -32,6 +35,8 @@ public final class Figures {
 	private final Optional<PowerState> only;
 	private BoatElectrics electrics;
 	private List<BusFigures> buses;
+	private List<SerialLineFigures> serialLines;
+	private List<SerialRelay> serialRelays;
 
 	/** The figures of a boat; nothing is computed yet. */
 	public Figures(Boat boat) {
@@ -82,5 +87,21 @@ public final class Figures {
 			buses = BusFigures.of(boat);
 		}
 		return buses;
+	}
+
+	/** The serial lines, in the order of the text. */
+	public List<SerialLineFigures> serialLines() {
+		if (serialLines == null) {
+			serialLines = SerialLineFigures.of(boat);
+		}
+		return serialLines;
+	}
+
+	/** The devices that pass sentences on from serial lines to another. */
+	public List<SerialRelay> serialRelays() {
+		if (serialRelays == null) {
+			serialRelays = SerialRelays.of(boat, serialLines());
+		}
+		return serialRelays;
 	}
 }

@@ -35,7 +35,7 @@ import picocli.CommandLine.Option;
  */
 @Command(name = "compute", sortOptions = false,
 		description = "Computes one boat of each series: voltages and currents in every power state, short circuits, what is lost when one "
-				+ "thing fails, the signal line, the traffic on the bus, and what was assumed.",
+				+ "thing fails, the signal line, the traffic on the bus, serial lines, and what was assumed.",
 		footer = { "", "Exit status: 0 everything was computed, 2 not everything could be." })
 final class ComputeCommand implements Callable<Integer> {
 

@@ -18,9 +18,9 @@ import hullwright.quantity.Ratio;
  * in characters of six, has 28 of them and 21 around them.
  *
  * @param tells what is told at most
- * @param share the part of the line that it takes; none where its rate is unknown
+ * @param taken the part of the line that it takes; none where its rate is unknown
  */
-public record AisWorstCase(CharacterRate tells, Optional<Ratio> share) {
+public record AisWorstCase(CharacterRate tells, Optional<Ratio> taken) {
 
 	/** How many channels there are. */
 	public static final int CHANNELS = 2;
@@ -42,6 +42,6 @@ public record AisWorstCase(CharacterRate tells, Optional<Ratio> share) {
 
 	/** Whether the line carries it, if its rate is known. */
 	public Optional<Boolean> fits() {
-		return share.map(each -> !Waiting.isFull(each));
+		return taken.map(each -> !Waiting.isFull(each));
 	}
 }

@@ -36,7 +36,7 @@ record LineEnds(List<LineEnd> talkers, List<LineEnd> listeners, List<SerialProbl
 			problems.add(new SerialProblem.NoListener());
 		}
 		talkers.stream().filter(each -> !each.serial().talker()).forEach(each -> problems.add(new SerialProblem.CannotTalk(each.port())));
-		listeners.stream().filter(each -> !each.serial().listener()).forEach(each -> problems.add(new SerialProblem.CannotListen(each.port())));
+		listeners.stream().filter(each -> !each.serial().listener() && !talkers.contains(each)).forEach(each -> problems.add(new SerialProblem.CannotListen(each.port())));
 		Set<String> talking = line.from().stream().map(DevicePortRef::device).collect(Collectors.toSet());
 		line.to().stream().map(DevicePortRef::device).filter(talking::contains).distinct()
 				.forEach(each -> problems.add(new SerialProblem.HearsItself(each)));
@@ -56,6 +56,11 @@ record LineEnds(List<LineEnd> talkers, List<LineEnd> listeners, List<SerialProbl
 		Set<LineEnd> all = new LinkedHashSet<>(talkers);
 		all.addAll(listeners);
 		return List.copyOf(all);
+	}
+
+	/** Those that somebody else on the line drives. */
+	List<LineEnd> driven() {
+		return listeners.stream().filter(each -> talkers.stream().anyMatch(talker -> !talker.equals(each))).toList();
 	}
 
 	/** The talkers, each with what the line joins it to. */

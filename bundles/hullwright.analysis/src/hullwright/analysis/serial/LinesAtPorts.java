@@ -42,13 +42,13 @@ final class LinesAtPorts {
 		return all;
 	}
 
-	/** The lines on which others talk to the listeners of a line. */
+	/** The inputs that already listen to others when this line comes to them, in the order of the text. */
 	List<SerialProblem> talkedToByOthers(SerialLine line) {
 		List<SerialProblem> problems = new ArrayList<>();
 		for (DevicePortRef listener : new LinkedHashSet<>(line.to())) {
-			List<String> others = to.getOrDefault(listener, List.of()).stream()
-					.filter(each -> !each.name().equals(line.name()) && !line.from().containsAll(each.from())).map(SerialLine::name).toList();
-			if (!others.isEmpty() && !line.from().isEmpty()) {
+			List<String> others = to.getOrDefault(listener, List.of()).stream().takeWhile(each -> !each.name().equals(line.name()))
+					.filter(each -> !line.from().containsAll(each.from()) && !each.from().containsAll(line.from())).map(SerialLine::name).toList();
+			if (!others.isEmpty()) {
 				problems.add(new SerialProblem.InputShared(listener, others));
 			}
 		}

@@ -19,7 +19,10 @@ public record SerialAssumption(Kind kind, List<String> subjects) {
 
 	/** What is assumed where a text is silent. */
 	public enum Kind {
-		/** A listener draws 2 mA at 2 V, the most it may (radio manuals, sections 9.3 and 9.4 on the digital interface). */
+		/**
+		 * A listener draws 2 mA at 2 V, the most it may (radio manuals, sections 9.3 and 9.4 on the digital interface). An RS-232 input
+		 * has 3 kohm at least and draws less (from memory).
+		 */
 		LISTENER_DRAW(TalkerDrive.LISTENER_DRAWS),
 		/**
 		 * An isolated listener takes the signal as a voltage across two wires, as the listeners of the standard do (digital-interface

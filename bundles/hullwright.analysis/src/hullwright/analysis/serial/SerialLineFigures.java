@@ -108,9 +108,9 @@ public record SerialLineFigures(SerialLine line, LineRate rate, SerialLoad load,
 	private static List<SerialAssumption> assumptions(LineEnds ends, RateOfLine rate) {
 		List<SerialAssumption> assumptions = new ArrayList<>();
 		assume(assumptions, SerialAssumption.Kind.LISTENER_DRAW,
-				ends.talkers().isEmpty() ? List.of() : ends.listeners().stream().filter(each -> each.serial().draws().isEmpty()).toList());
+				ends.driven().stream().filter(each -> each.serial().draws().isEmpty()).toList());
 		assume(assumptions, SerialAssumption.Kind.LISTENER_LEVEL,
-				ends.talkers().isEmpty() ? List.of() : ends.listeners().stream().filter(LineEnds::isLevelAssumed).toList());
+				ends.driven().stream().filter(LineEnds::isLevelAssumed).toList());
 		assume(assumptions, SerialAssumption.Kind.PORT_RATE, rate.assumed());
 		return assumptions;
 	}

@@ -43,7 +43,10 @@ public sealed interface SerialProblem {
 	record CannotListen(DevicePortRef end) implements SerialProblem {
 	}
 
-	/** Others talk to the same input on other lines, so that their outputs drive against each other: the qualified names of the lines. */
+	/**
+	 * Others talk to the same input on lines that the text has before, so that outputs drive against each other: the qualified names of
+	 * these lines.
+	 */
 	record InputShared(DevicePortRef listener, List<String> otherLines) implements SerialProblem {
 
 		public InputShared {
@@ -84,11 +87,11 @@ public sealed interface SerialProblem {
 	}
 
 	/** What is told regularly is as much as the line carries, or more, so that what waits never drains. */
-	record NeverDrains(Ratio share) implements SerialProblem {
+	record NeverDrains(Ratio asked) implements SerialProblem {
 	}
 
 	/** What events tell at most, with what is told regularly, is as much as the line carries, or more. */
-	record EventsMayFlood(Ratio share) implements SerialProblem {
+	record EventsMayFlood(Ratio asked) implements SerialProblem {
 	}
 
 	/**

@@ -4,9 +4,12 @@
  */
 package hullwright.report.figures;
 
+import hullwright.analysis.Figures;
 import hullwright.analysis.electrics.BoatElectrics;
 import hullwright.analysis.line.LineAssumption;
 import hullwright.analysis.power.Assumption;
+import hullwright.analysis.serial.SerialAssumption;
+import hullwright.analysis.serial.TalkerDrive;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -18,11 +21,13 @@ import java.util.TreeSet;
  */
 final class AssumptionText {
 
+	private final Figures figures;
 	private final BoatElectrics boat;
 	private final Wording wording;
 
-	AssumptionText(BoatElectrics boat, Wording wording) {
-		this.boat = boat;
+	AssumptionText(Figures figures, Wording wording) {
+		this.figures = figures;
+		boat = figures.electrics();
 		this.wording = wording;
 	}
 
@@ -33,9 +38,13 @@ final class AssumptionText {
 		Map<LineAssumption.Kind, TreeSet<String>> line = new EnumMap<>(LineAssumption.Kind.class);
 		boat.lines().forEach(each -> each.assumptions()
 				.forEach(one -> line.computeIfAbsent(one.kind(), none -> new TreeSet<>()).addAll(one.subjects())));
+		Map<SerialAssumption.Kind, TreeSet<String>> serial = new EnumMap<>(SerialAssumption.Kind.class);
+		figures.serialLines().forEach(each -> each.assumptions()
+				.forEach(one -> serial.computeIfAbsent(one.kind(), none -> new TreeSet<>()).addAll(one.subjects())));
 		List<String> lines = new ArrayList<>();
 		power.forEach((kind, subjects) -> lines.add(word(kind) + ": " + some(subjects)));
 		line.forEach((kind, subjects) -> lines.add(word(kind) + ": " + some(subjects)));
+		serial.forEach((kind, subjects) -> lines.add(word(kind) + ": " + some(subjects)));
 		lines.add("All copper has one temperature, that of the hottest place for the lowest voltages; switches, tees and feed-throughs resist nothing");
 		lines.add("A meter is read, and levels hold, at 20 °C");
 		return lines;
@@ -62,6 +71,14 @@ final class AssumptionText {
 
 	private static String value(Assumption.Kind kind) {
 		return kind.assumed().orElseThrow().toString();
+	}
+
+	private static String word(SerialAssumption.Kind kind) {
+		return switch (kind) {
+		case LISTENER_DRAW -> "A listener draws " + Wording.milliamperes(TalkerDrive.LISTENER_DRAWS) + " at 2 V";
+		case LISTENER_LEVEL -> "An isolated listener takes the signal across two wires";
+		case PORT_RATE -> "A serial port signals as fast as the others on its line";
+		};
 	}
 
 	private static String word(LineAssumption.Kind kind) {

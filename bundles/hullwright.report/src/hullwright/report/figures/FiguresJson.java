@@ -77,13 +77,15 @@ public final class FiguresJson {
 		boat.boat().selection().options().forEach(options::add);
 		json.add("options", options);
 		json.addProperty("hull", boat.boat().selection().hull().orElse(""));
-		json.add("problems", array(new ProblemText(boat, new Wording(boat.boat().series())).all(), each -> problem(each.message(), each.origin())));
+		json.add("problems", array(new ProblemText(figures, new Wording(boat.boat().series())).all(), each -> problem(each.message(), each.origin())));
 		json.add("states", array(boat.states(), FiguresJson::state));
 		RecordJson.add(json, "simpleDrops", boat.simpleDrops());
 		RecordJson.add(json, "leadSizings", boat.leadSizings());
 		RecordJson.add(json, "losses", boat.losses());
 		RecordJson.add(json, "lines", boat.lines());
 		json.add("buses", array(figures.buses(), TrafficJson::of));
+		json.add("serialLines", array(figures.serialLines(), SerialJson::of));
+		RecordJson.add(json, "serialRelays", figures.serialRelays());
 		return json;
 	}
 

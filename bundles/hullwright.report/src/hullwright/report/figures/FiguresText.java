@@ -75,7 +75,7 @@ public final class FiguresText {
 		line(boat.boat().series() + revision + ", " + boat.boat().selection()
 				+ (project.plainest() ? " (the boat with the fewest options; --with and --hull choose another)" : ""));
 		line("");
-		List<ProblemText.Told> problems = new ProblemText(boat, wording).all();
+		List<ProblemText.Told> problems = new ProblemText(figures, wording).all();
 		for (ProblemText.Told problem : problems) {
 			line("Not computed as it is  " + project.place(problem.origin()));
 			sentence(problem.message() + ".");
@@ -87,18 +87,16 @@ public final class FiguresText {
 			network(boat, boat.boat().networks().get(i), wording);
 			traffic(figures.buses().get(i), wording);
 		}
+		serialLines(figures, wording);
 		CurrentTables currents = new CurrentTables(boat, wording);
 		FuseTable fuses = new FuseTable(boat, wording);
-		table("Fuses and breakers, at guaranteed loads and starting; short circuits right behind them", fuses.table());
-		if (!fuses.table().isEmpty()) {
-			paragraph("", fuses.notes());
-		}
+		noted("Fuses and breakers, at guaranteed loads and starting; short circuits right behind them", fuses.table(), fuses.notes());
 		table("Banks and converters, at guaranteed loads", currents.sources());
 		table("Leads by the feed-wire formula of the marine trade (3 %: electronics and what safety hangs on)", new DropTables(boat, wording).leads());
 		LossTable losses = new LossTable(boat, wording);
 		table("What is lost when one thing fails, with all supplies on", losses.table());
 		line("Assumed where the texts are silent");
-		new AssumptionText(boat, wording).lines().forEach(each -> sentence(each + "."));
+		new AssumptionText(figures, wording).lines().forEach(each -> sentence(each + "."));
 		line("");
 	}
 
@@ -137,6 +135,22 @@ public final class FiguresText {
 		TrafficText traffic = new TrafficText(bus, wording);
 		paragraph("Traffic, without what bridges pass on", traffic.lines());
 		table("How long messages take at most, whatever the addresses", traffic.table());
+	}
+
+	private void serialLines(Figures figures, Wording wording) {
+		SerialText serial = new SerialText(figures.serialLines(), wording);
+		noted("Serial lines, in characters a second: what their talkers tell of their own", serial.loads(), serial.loadNotes());
+		noted("Ends of serial lines", serial.ends(), serial.endNotes());
+		RelayText relays = new RelayText(figures.serialRelays(), wording);
+		noted("Devices that pass sentences on, in characters a second", relays.table(), relays.notes());
+	}
+
+	/** A table, and what it does not show. */
+	private void noted(String title, TextTable table, List<String> notes) {
+		table(title, table);
+		if (!table.isEmpty()) {
+			paragraph("", notes);
+		}
 	}
 
 	private void paragraph(String title, List<String> lines) {

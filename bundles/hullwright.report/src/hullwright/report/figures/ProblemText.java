@@ -4,6 +4,7 @@
  */
 package hullwright.report.figures;
 
+import hullwright.analysis.Figures;
 import hullwright.analysis.electrics.BoatElectrics;
 import hullwright.analysis.line.LineFigures;
 import hullwright.analysis.line.LineProblem;
@@ -20,12 +21,14 @@ import java.util.stream.Stream;
  */
 final class ProblemText {
 
+	private final Figures figures;
 	private final BoatElectrics boat;
 	private final Wording wording;
 	private final Places places;
 
-	ProblemText(BoatElectrics boat, Wording wording) {
-		this.boat = boat;
+	ProblemText(Figures figures, Wording wording) {
+		this.figures = figures;
+		boat = figures.electrics();
 		this.wording = wording;
 		places = new Places(boat.boat());
 	}
@@ -44,6 +47,9 @@ final class ProblemText {
 				.flatMap(flow -> flow.problems().stream()).forEach(each -> told.add(new Told(word(each), places.of(each.subject()))));
 		boat.lines().forEach(line -> line.problems()
 				.forEach(each -> told.add(new Told(word(line, each), places.of(each.subject().orElse(line.network()))))));
+		SerialProblemText serial = new SerialProblemText(wording);
+		figures.serialLines().forEach(line -> line.problems()
+				.forEach(each -> told.add(new Told(serial.word(line, each), places.of(line.line().name())))));
 		return List.copyOf(told);
 	}
 

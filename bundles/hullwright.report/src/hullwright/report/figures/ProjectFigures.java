@@ -31,7 +31,8 @@ public record ProjectFigures(String name, List<Figures> boats, List<Finding> pro
 	public boolean isComplete() {
 		return gaps.isEmpty() && boats.stream().flatMap(boat -> boat.electrics().states().stream()).allMatch(state -> state.lowest().problems().isEmpty()
 				&& state.nominal().problems().isEmpty() && state.highest().problems().isEmpty() && state.starting().problems().isEmpty())
-				&& boats.stream().flatMap(boat -> boat.electrics().lines().stream()).allMatch(line -> line.problems().isEmpty());
+				&& boats.stream().flatMap(boat -> boat.electrics().lines().stream()).allMatch(line -> line.problems().isEmpty())
+				&& boats.stream().flatMap(boat -> boat.serialLines().stream()).allMatch(line -> line.problems().isEmpty());
 	}
 
 	/** A place of the project's files, leading there from where the command was given. */

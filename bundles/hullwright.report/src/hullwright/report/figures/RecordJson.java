@@ -13,11 +13,15 @@ import hullwright.analysis.line.LineProblem;
 import hullwright.analysis.power.Assumption;
 import hullwright.analysis.power.Conditions;
 import hullwright.analysis.power.PowerProblem;
+import hullwright.analysis.serial.CharacterRate;
+import hullwright.analysis.serial.SerialAssumption;
+import hullwright.analysis.serial.SerialProblem;
 import hullwright.analysis.wiring.Medium;
 import hullwright.analysis.wiring.Span;
 import hullwright.analysis.wiring.SupplyEntry;
 import hullwright.network.part.Cable;
 import hullwright.network.part.Fuse;
+import hullwright.quantity.BitRate;
 import hullwright.quantity.Length;
 import hullwright.quantity.Quantity;
 import hullwright.quantity.Temperature;
@@ -44,6 +48,8 @@ final class RecordJson {
 			optional.ifPresent(each -> add(json, name, each));
 		} else if (value instanceof Temperature temperature) {
 			json.addProperty(name + "_degC", temperature.celsius());
+		} else if (value instanceof CharacterRate rate) {
+			json.addProperty(name + "_char_per_s", rate.perSecond());
 		} else if (value instanceof Quantity) {
 			JsonValue.add(json, name, value);
 		} else {
@@ -73,6 +79,8 @@ final class RecordJson {
 			return new JsonPrimitive(words(constant.name()));
 		} else if (value instanceof Length length) {
 			return new JsonPrimitive(length.metres());
+		} else if (value instanceof BitRate rate) {
+			return new JsonPrimitive(rate.bitsPerSecond());
 		} else if (value instanceof Cable cable) {
 			return new JsonPrimitive(cable.identity().name());
 		} else if (value instanceof Fuse fuse) {
@@ -91,24 +99,29 @@ final class RecordJson {
 
 	private static JsonObject of(Record any) {
 		JsonObject json = new JsonObject();
-		if (any instanceof PowerProblem || any instanceof LineProblem) {
+		if (any instanceof PowerProblem || any instanceof LineProblem || any instanceof SerialProblem) {
 			json.addProperty("problem", words(any.getClass().getSimpleName().replaceAll("(?<=[a-z])(?=[A-Z])", "_")));
 		}
 		if (any instanceof Assumption assumption) {
 			add(json, "assumed", assumption.kind().assumed());
 		} else if (any instanceof LineAssumption assumption) {
 			add(json, "assumed", assumption.kind().assumed());
+		} else if (any instanceof SerialAssumption assumption) {
+			add(json, "assumed", assumption.kind().assumed());
 		}
 		for (RecordComponent component : any.getClass().getRecordComponents()) {
 			try {
-				boolean lengths = component.getGenericType().getTypeName().endsWith("<" + Length.class.getName() + ">")
-						&& component.getType() == List.class;
-				add(json, component.getName() + (lengths ? "_m" : ""), component.getAccessor().invoke(any));
+				add(json, component.getName() + (isListOf(Length.class, component) ? "_m" : isListOf(BitRate.class, component) ? "_bit_per_s" : ""),
+						component.getAccessor().invoke(any));
 			} catch (ReflectiveOperationException e) {
 				throw new IllegalStateException("a result cannot be read: " + component, e);
 			}
 		}
 		return json;
+	}
+
+	private static boolean isListOf(Class<?> items, RecordComponent component) {
+		return component.getType() == List.class && component.getGenericType().getTypeName().endsWith("<" + items.getName() + ">");
 	}
 
 	private static JsonObject fuse(Fuse fuse) {

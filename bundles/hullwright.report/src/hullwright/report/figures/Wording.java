@@ -49,6 +49,11 @@ final class Wording {
 		return current.map(Wording::amperes).orElse("-");
 	}
 
+	/** A small current to a tenth of a milliampere, without what is zero. */
+	static String milliamperes(Current current) {
+		return number(current.amperes() * 1000, 1).replaceFirst("\\.0$", "") + " mA";
+	}
+
 	static String ohms(Resistance resistance) {
 		return number(resistance.ohms(), 1) + " ohm";
 	}

@@ -42,10 +42,10 @@ class AisOnLineTest {
 	@Test
 	void fullChannelsFitTheFastLineAndNotTheSlowOne() {
 		AisWorstCase fast = at(38400).ais().orElseThrow();
-		assertEquals(0.96, fast.share().orElseThrow().fraction(), 0.005);
+		assertEquals(0.96, fast.taken().orElseThrow().fraction(), 0.005);
 		assertEquals(Optional.of(true), fast.fits());
 		AisWorstCase slow = at(4800).ais().orElseThrow();
-		assertTrue(slow.share().orElseThrow().fraction() > 7);
+		assertTrue(slow.taken().orElseThrow().fraction() > 7);
 		assertEquals(Optional.of(false), slow.fits());
 	}
 

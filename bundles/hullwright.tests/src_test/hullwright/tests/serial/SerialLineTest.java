@@ -158,7 +158,7 @@ class SerialLineTest {
 		String compass = "log : line out : talker, 4800 baud; sends HDG every 100 ms by out; sends HDG every 100 ms by out\n";
 		SerialLineFigures full = line(compass + DIAL, "at 4800 baud { " + BETWEEN + " }");
 		SerialProblem.NeverDrains problem = assertInstanceOf(SerialProblem.NeverDrains.class, full.problems().get(0));
-		assertEquals(500 / 480.0, problem.share().fraction(), 1e-12);
+		assertEquals(500 / 480.0, problem.asked().fraction(), 1e-12);
 		assertEquals(new Waiting.Unbounded(Waiting.Reason.OVERLOAD), full.waiting());
 		assertEquals(List.of(), full.buffers());
 	}
