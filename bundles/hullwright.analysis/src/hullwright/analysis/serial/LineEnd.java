@@ -17,10 +17,11 @@ public record LineEnd(DevicePortRef port, SerialPort serial) {
 
 	/** The qualified name of the port: that of the device and that of the port. */
 	public String name() {
-		return nameOf(port);
+		return port.device() + "." + port.port();
 	}
 
-	static String nameOf(DevicePortRef port) {
-		return port.device() + "." + port.port();
+	/** Whether both are one port. */
+	boolean isSameAs(LineEnd other) {
+		return port.equals(other.port);
 	}
 }

@@ -36,7 +36,7 @@ record LineEnds(List<LineEnd> talkers, List<LineEnd> listeners, List<SerialProbl
 			problems.add(new SerialProblem.NoListener());
 		}
 		talkers.stream().filter(each -> !each.serial().talker()).forEach(each -> problems.add(new SerialProblem.CannotTalk(each.port())));
-		listeners.stream().filter(each -> !each.serial().listener() && !talkers.contains(each)).forEach(each -> problems.add(new SerialProblem.CannotListen(each.port())));
+		listeners.stream().filter(each -> !each.serial().listener() && talkers.stream().noneMatch(each::isSameAs)).forEach(each -> problems.add(new SerialProblem.CannotListen(each.port())));
 		Set<String> talking = line.from().stream().map(DevicePortRef::device).collect(Collectors.toSet());
 		line.to().stream().map(DevicePortRef::device).filter(talking::contains).distinct()
 				.forEach(each -> problems.add(new SerialProblem.HearsItself(each)));
@@ -53,14 +53,14 @@ record LineEnds(List<LineEnd> talkers, List<LineEnd> listeners, List<SerialProbl
 
 	/** All of them, each once. */
 	List<LineEnd> all() {
-		Set<LineEnd> all = new LinkedHashSet<>(talkers);
-		all.addAll(listeners);
-		return List.copyOf(all);
+		List<LineEnd> all = new ArrayList<>(talkers);
+		listeners.stream().filter(each -> talkers.stream().noneMatch(each::isSameAs)).forEach(all::add);
+		return all;
 	}
 
 	/** Those that somebody else on the line drives. */
 	List<LineEnd> driven() {
-		return listeners.stream().filter(each -> talkers.stream().anyMatch(talker -> !talker.equals(each))).toList();
+		return listeners.stream().filter(each -> talkers.stream().anyMatch(talker -> !talker.isSameAs(each))).toList();
 	}
 
 	/** The talkers, each with what the line joins it to. */
@@ -72,7 +72,7 @@ record LineEnds(List<LineEnd> talkers, List<LineEnd> listeners, List<SerialProbl
 				joints.add(new Joint(talker.port(), other.port(), LevelFit.OUTPUTS, currentPath(talker, other)));
 			}
 			for (LineEnd other : listeners) {
-				if (other.equals(talker)) {
+				if (other.isSameAs(talker)) {
 					continue;
 				}
 				boolean outputs = other.serial().talker() && !other.serial().listener();

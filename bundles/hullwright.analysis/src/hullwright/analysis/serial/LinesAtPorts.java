@@ -42,6 +42,19 @@ final class LinesAtPorts {
 		return all;
 	}
 
+	/** The outputs that already talk at another rate when this line comes to them, in the order of the text. */
+	List<SerialProblem> talkingAtOtherRates(SerialLine line) {
+		List<SerialProblem> problems = new ArrayList<>();
+		for (DevicePortRef talker : new LinkedHashSet<>(line.from())) {
+			List<String> others = from.getOrDefault(talker, List.of()).stream().takeWhile(each -> !each.name().equals(line.name()))
+					.filter(each -> each.rate().isPresent() && line.rate().isPresent() && !each.rate().equals(line.rate())).map(SerialLine::name).toList();
+			if (!others.isEmpty()) {
+				problems.add(new SerialProblem.PortAtTwoRates(talker, others));
+			}
+		}
+		return problems;
+	}
+
 	/** The inputs that already listen to others when this line comes to them, in the order of the text. */
 	List<SerialProblem> talkedToByOthers(SerialLine line) {
 		List<SerialProblem> problems = new ArrayList<>();

@@ -5,6 +5,7 @@
 package hullwright.analysis.serial;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 
@@ -43,7 +44,7 @@ record RateOfLine(LineRate rate, List<SerialProblem> problems, List<LineEnd> ass
 
 	private static LineRate shared(LineEnds ends, List<SerialProblem> problems) {
 		List<LineEnd> stating = ends.all().stream().filter(each -> !possible(each).isEmpty()).toList();
-		List<BitRate> common = stating.isEmpty() ? List.of() : new ArrayList<>(possible(stating.get(0)));
+		List<BitRate> common = stating.isEmpty() ? List.of() : new ArrayList<>(new LinkedHashSet<>(possible(stating.get(0))));
 		stating.forEach(each -> common.retainAll(possible(each)));
 		if (common.size() == 1) {
 			return new LineRate(Optional.of(common.get(0)), LineRate.Basis.ONLY_SHARED);
@@ -54,7 +55,8 @@ record RateOfLine(LineRate rate, List<SerialProblem> problems, List<LineEnd> ass
 	}
 
 	private static List<BitRate> possible(LineEnd end) {
-		return end.serial().rates().stream().filter(RateOfLine::canBe).distinct().toList();
+		List<BitRate> rates = end.serial().rates();
+		return rates.stream().allMatch(RateOfLine::canBe) ? rates : rates.stream().filter(RateOfLine::canBe).toList();
 	}
 
 	/** A bit in a second is the least that counts as signalling. */

@@ -81,6 +81,7 @@ public record SerialLineFigures(SerialLine line, LineRate rate, SerialLoad load,
 		List<SerialProblem> problems = new ArrayList<>(ends.problems());
 		problems.addAll(lines.talkedToByOthers(line));
 		problems.addAll(rate.problems());
+		problems.addAll(lines.talkingAtOtherRates(line));
 		use.flatMap(SerialLineFigures::overload).ifPresent(problems::add);
 		return new SerialLineFigures(line, rate.rate(), load, use, waiting, AisWorstCase.of(sentences, known),
 				ends.talkers().stream().map(talker -> drive(talker, line, devices, lines)).toList(), ends.joints(),

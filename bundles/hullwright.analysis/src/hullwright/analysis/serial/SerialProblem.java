@@ -70,6 +70,17 @@ public sealed interface SerialProblem {
 		}
 	}
 
+	/**
+	 * A port talks on another line, too, that the text has before and has at another rate: the qualified names of such lines. A port
+	 * has one rate.
+	 */
+	record PortAtTwoRates(DevicePortRef talker, List<String> otherLines) implements SerialProblem {
+
+		public PortAtTwoRates {
+			otherLines = List.copyOf(otherLines);
+		}
+	}
+
 	/** There is no rate that all ends can be set to. */
 	record NoCommonRate(List<PossibleRates> ends) implements SerialProblem {
 

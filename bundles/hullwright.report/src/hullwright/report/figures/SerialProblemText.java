@@ -53,6 +53,8 @@ final class SerialProblemText {
 			return "no line signals at " + rate(rate.rate());
 		} else if (problem instanceof SerialProblem.RateNotPossible end) {
 			return port(end.end()) + " cannot signal at " + rate(end.rate()) + ", only at " + rates(end.possible());
+		} else if (problem instanceof SerialProblem.PortAtTwoRates port) {
+			return port(port.talker()) + " talks at another rate on " + wording.some(port.otherLines(), "") + ": a port has one";
 		} else if (problem instanceof SerialProblem.NoCommonRate none) {
 			return "no rate suits all ends: "
 					+ none.ends().stream().map(each -> port(each.end()) + " has " + rates(each.rates())).collect(Collectors.joining(", "));

@@ -108,6 +108,14 @@ class SerialLineTest {
 	}
 
 	@Test
+	void aPortTalksAtOneRate() {
+		List<SerialLineFigures> lines = SerialLineFigures.of(SerialText.boat("log : line out : talker\n" + DIAL + "other : line in1 : listener",
+				"serial first at 4800 baud { " + BETWEEN + " } serial second at 38400 baud { from log.out; to other.in1 }"));
+		assertEquals(List.of(), lines.get(0).problems());
+		assertEquals(List.of(new SerialProblem.PortAtTwoRates(port("log", "out"), List.of("Skerry.first"))), lines.get(1).problems());
+	}
+
+	@Test
 	void nobodySaysHowFast() {
 		SerialLineFigures silent = line("log : line out : talker\ndial : line in1 : listener", "{ " + BETWEEN + " }");
 		assertEquals(List.of(new SerialProblem.RateOpen(List.of())), silent.problems());
