@@ -4,6 +4,7 @@
  */
 package hullwright.analysis;
 
+import hullwright.analysis.data.DataFlow;
 import hullwright.analysis.electrics.BoatElectrics;
 import hullwright.analysis.line.BackboneLength;
 import hullwright.analysis.line.DropLength;
@@ -34,6 +35,7 @@ public final class Figures {
 	private final Map<Backbone, Termination> terminations = new IdentityHashMap<>();
 	private final Optional<PowerState> only;
 	private BoatElectrics electrics;
+	private DataFlow data;
 	private List<BusFigures> buses;
 	private List<SerialLineFigures> serialLines;
 	private List<SerialRelay> serialRelays;
@@ -81,20 +83,28 @@ public final class Figures {
 		return electrics;
 	}
 
+	/** Who tells what to whom. */
+	public DataFlow data() {
+		if (data == null) {
+			data = DataFlow.of(boat);
+		}
+		return data;
+	}
+
+	/** The serial lines with all that goes over them, in the order of the text. */
+	public List<SerialLineFigures> serialLines() {
+		if (serialLines == null) {
+			serialLines = SerialLineFigures.of(boat, data()::sentencesOn);
+		}
+		return serialLines;
+	}
+
 	/** The traffic, one entry for each network. */
 	public List<BusFigures> buses() {
 		if (buses == null) {
-			buses = BusFigures.of(boat);
+			buses = BusFigures.of(boat, data().passedOn());
 		}
 		return buses;
-	}
-
-	/** The serial lines, in the order of the text. */
-	public List<SerialLineFigures> serialLines() {
-		if (serialLines == null) {
-			serialLines = SerialLineFigures.of(boat);
-		}
-		return serialLines;
 	}
 
 	/** The devices that pass sentences on from serial lines to another. */

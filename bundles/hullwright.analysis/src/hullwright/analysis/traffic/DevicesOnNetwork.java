@@ -5,6 +5,7 @@
 package hullwright.analysis.traffic;
 
 import java.util.Collection;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.Map;
@@ -24,7 +25,7 @@ import hullwright.network.part.DeviceModel;
  * The devices of a network, at drops, behind in-line terminators and in the backbone, each once, and by which of their ports
  * they are on it.
  */
-final class DevicesOnNetwork {
+public final class DevicesOnNetwork {
 
 	private final Map<String, FittedDevice> devices = new LinkedHashMap<>();
 	private final Map<String, Set<String>> ports = new LinkedHashMap<>();
@@ -32,7 +33,8 @@ final class DevicesOnNetwork {
 	private DevicesOnNetwork() {
 	}
 
-	static DevicesOnNetwork of(Network network) {
+	/** The devices of a network. */
+	public static DevicesOnNetwork of(Network network) {
 		DevicesOnNetwork found = new DevicesOnNetwork();
 		for (Backbone backbone : network.backbones()) {
 			for (Element element : backbone.elements()) {
@@ -65,8 +67,14 @@ final class DevicesOnNetwork {
 		return model.ports().keySet().stream().findFirst();
 	}
 
-	Collection<FittedDevice> all() {
+	/** The devices, in the order of the text. */
+	public Collection<FittedDevice> all() {
 		return devices.values();
+	}
+
+	/** By which of its ports a device is on the network; none if its catalog names none. */
+	public Set<String> portsOf(FittedDevice device) {
+		return Collections.unmodifiableSet(ports.get(device.name()));
 	}
 
 	/** Whether a device tells a message on this network: by any port, or by one that is on it. */

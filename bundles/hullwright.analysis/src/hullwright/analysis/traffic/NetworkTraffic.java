@@ -6,15 +6,17 @@ package hullwright.analysis.traffic;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 
 import hullwright.network.FittedDevice;
 import hullwright.network.Network;
 import hullwright.network.data.Pgn;
 import hullwright.network.data.SentMessage;
+import hullwright.quantity.Duration;
 
 /**
- * What the devices of a network say they send on it. What bridges and gateways pass on is not in the list that {@link #of}
- * makes, since only the flow of data over all networks tells; {@link #plus} takes it in.
+ * What is sent on a network: what its devices tell of their own, and what bridges and gateways bring, which only the flow of data
+ * over all networks tells.
  *
  * @param network the qualified name of the network
  * @param nodes its devices
@@ -29,8 +31,18 @@ public record NetworkTraffic(String network, List<Node> nodes, List<BusMessage> 
 		leftOut = List.copyOf(leftOut);
 	}
 
-	/** What the devices of a network send. Sentences of a device go over its serial lines and are none of it. */
+	/** What the devices of a network send of their own. Sentences of a device go over its serial lines and are none of it. */
 	public static NetworkTraffic of(Network network) {
+		return of(network, List.of(), message -> new Duration(0));
+	}
+
+	/**
+	 * What is sent on a network.
+	 *
+	 * @param passed what bridges and gateways bring into it
+	 * @param jitter by how much the moments may differ at which a bridge has such a message ready
+	 */
+	public static NetworkTraffic of(Network network, List<PassedMessage> passed, Function<PassedMessage, Duration> jitter) {
 		DevicesOnNetwork devices = DevicesOnNetwork.of(network);
 		List<Node> nodes = new ArrayList<>();
 		SentMessages sent = new SentMessages();
@@ -38,8 +50,13 @@ public record NetworkTraffic(String network, List<Node> nodes, List<BusMessage> 
 			nodes.add(new Node(device.name(), Math.max(1, device.model().addresses())));
 			for (SentMessage message : device.sends()) {
 				if (message.use().message() instanceof Pgn pgn && devices.tells(device, message)) {
-					sent.add(device.name(), pgn, message);
+					sent.add(device.name(), pgn, message, new Duration(0));
 				}
+			}
+		}
+		for (PassedMessage each : passed) {
+			if (each.network().equals(network.name()) && each.message().use().message() instanceof Pgn pgn) {
+				sent.add(each.teller(), pgn, each.message(), jitter.apply(each));
 			}
 		}
 		return new NetworkTraffic(network.name(), nodes, sent.messages(), sent.leftOut());

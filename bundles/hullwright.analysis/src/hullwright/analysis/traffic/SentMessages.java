@@ -26,7 +26,7 @@ final class SentMessages {
 	private final List<BusMessage> messages = new ArrayList<>();
 	private final List<LeftOut> leftOut = new ArrayList<>();
 
-	void add(String sender, Pgn pgn, SentMessage sent) {
+	void add(String sender, Pgn pgn, SentMessage sent, Duration jitter) {
 		Optional<KeyValue> value = sent.use().value();
 		Optional<Packet> packet = Packet.of(pgn);
 		Optional<LeftOut.Reason> reason = doubt(pgn, packet).or(() -> doubt(sent.timing()));
@@ -36,7 +36,7 @@ final class SentMessages {
 		}
 		Timing timing = sent.timing();
 		Release release = new Release(timing.every().isPresent(), timing.every().or(timing::apart).orElseThrow());
-		messages.add(new BusMessage(sender, pgn, value, sent.instance(), packet.orElseThrow(), Identifiers.of(pgn), release, new Duration(0)));
+		messages.add(new BusMessage(sender, pgn, value, sent.instance(), packet.orElseThrow(), Identifiers.of(pgn), release, jitter));
 	}
 
 	private static Optional<LeftOut.Reason> doubt(Pgn pgn, Optional<Packet> packet) {

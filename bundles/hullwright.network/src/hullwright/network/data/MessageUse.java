@@ -19,6 +19,12 @@ public record MessageUse(Message message, Optional<KeyValue> value) {
 		return message.equals(told.message) && (value.isEmpty() || told.value.isEmpty() || value.equals(told.value));
 	}
 
+	/** By the name of the message alone, which is cheap where many are looked up; equal messages have equal names. */
+	@Override
+	public int hashCode() {
+		return 31 * message.name().hashCode() + value.hashCode();
+	}
+
 	@Override
 	public String toString() {
 		return message.name() + value.map(stated -> " as " + stated.value()).orElse("");

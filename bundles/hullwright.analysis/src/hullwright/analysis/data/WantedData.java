@@ -1,0 +1,51 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.analysis.data;
+
+import hullwright.network.data.Wanting;
+import java.util.List;
+
+/**
+ * What a device cannot do without, and what comes of it.
+ *
+ * @param device the qualified name of the device
+ * @param wanting what it wants; any one of its messages will do
+ * @param paths the ways by which such messages reach it
+ * @param verdict what comes of it
+ * @param elsewhere who tells such messages where the device does not hear them, if it hears none
+ */
+public record WantedData(String device, Wanting wanting, List<DataPath> paths, Verdict verdict, List<DataSource> elsewhere) {
+
+	/** What comes of a want. */
+	public enum Verdict {
+		/** It comes, and often enough as far as anybody says how often. */
+		MET,
+		/** The device tells itself. */
+		OWN,
+		/** It comes, but not as often as it must. */
+		TOO_SLOW,
+		/** Nobody on board tells it. */
+		NO_SOURCE,
+		/** Somebody tells it, but it does not reach the device. */
+		NOT_REACHED,
+		/** The device is set to listen to a source from which it does not come. */
+		TAKEN_SOURCE_SILENT
+	}
+
+	public WantedData {
+		paths = List.copyOf(paths);
+		elsewhere = List.copyOf(elsewhere);
+	}
+
+	/** Whether the device gets what it wants. */
+	public boolean isMet() {
+		return verdict == Verdict.MET || verdict == Verdict.OWN;
+	}
+
+	/** The sources from which it comes, each once. */
+	public List<DataSource> sources() {
+		return paths.stream().map(DataPath::source).distinct().toList();
+	}
+}
