@@ -84,6 +84,7 @@ public final class FiguresJson {
 		RecordJson.add(json, "losses", boat.losses());
 		RecordJson.add(json, "lines", boat.lines());
 		json.add("buses", array(figures.buses(), TrafficJson::of));
+		json.add("data", DataJson.of(figures.data()));
 		json.add("serialLines", array(figures.serialLines(), SerialJson::of));
 		RecordJson.add(json, "serialRelays", figures.serialRelays());
 		return json;

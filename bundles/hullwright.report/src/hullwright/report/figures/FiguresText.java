@@ -88,6 +88,9 @@ public final class FiguresText {
 			traffic(figures.buses().get(i), wording);
 		}
 		serialLines(figures, wording);
+		DataText data = new DataText(figures.data(), wording);
+		noted("What devices need", data.wants(), data.wantNotes());
+		paragraph("Data on board", data.lines());
 		CurrentTables currents = new CurrentTables(boat, wording);
 		FuseTable fuses = new FuseTable(boat, wording);
 		noted("Fuses and breakers, at guaranteed loads and starting; short circuits right behind them", fuses.table(), fuses.notes());
@@ -133,13 +136,13 @@ public final class FiguresText {
 
 	private void traffic(BusFigures bus, Wording wording) {
 		TrafficText traffic = new TrafficText(bus, wording);
-		paragraph("Traffic, without what bridges pass on", traffic.lines());
+		paragraph("Traffic", traffic.lines());
 		table("How long messages take at most, whatever the addresses", traffic.table());
 	}
 
 	private void serialLines(Figures figures, Wording wording) {
 		SerialText serial = new SerialText(figures.serialLines(), wording);
-		noted("Serial lines, in characters a second: what their talkers tell of their own", serial.loads(), serial.loadNotes());
+		noted("Serial lines, in characters a second", serial.loads(), serial.loadNotes());
 		noted("Ends of serial lines", serial.ends(), serial.endNotes());
 		RelayText relays = new RelayText(figures.serialRelays(), wording);
 		noted("Devices that pass sentences on, in characters a second", relays.table(), relays.notes());

@@ -85,7 +85,7 @@ class SerialReportTest {
 	@Test
 	void eachFaultIsToldOnce() {
 		List<String> faults = text().lines().filter(line -> line.startsWith("  serial line")).map(line -> line.strip().split(":")[0]).toList();
-		assertEquals(List.of("serial line crossed", "serial line open", "serial line full", "serial line again", "serial line circle", "serial line calls"),
+		assertEquals(List.of("serial line crossed", "serial line mixed", "serial line open", "serial line full", "serial line again", "serial line circle", "serial line calls"),
 				faults);
 		assertFalse(figures().get(0).isComplete());
 	}
@@ -94,7 +94,7 @@ class SerialReportTest {
 	void peopleReadTheLoadAndWhatItLeavesOut() {
 		assertTold("full 4800 bit/s 480 500 104 % 104 % -24 % 500 no bound");
 		assertTold("circle 4800 bit/s 480 146 30 % 30 % 50 % 146 96 ms");
-		assertTold("3675 characters a second: 96 % of traffic, 766 % of full (too slow), 96 % of again.");
+		assertTold("3675 characters a second: 96 % of traffic, 766 % of mixed (too slow), 766 % of full (too slow), 96 % of again.");
 		assertTold("Not counted, since events tell it and nothing says how often at most: ALR on traffic, VDM on open");
 	}
 

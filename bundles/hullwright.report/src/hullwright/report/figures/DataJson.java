@@ -1,0 +1,153 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.report.figures;
+
+import com.google.gson.JsonArray;
+import com.google.gson.JsonObject;
+import hullwright.analysis.data.Carrier;
+import hullwright.analysis.data.CarrierTraffic;
+import hullwright.analysis.data.DataFlow;
+import hullwright.analysis.data.DataPath;
+import hullwright.analysis.data.DataSource;
+import hullwright.analysis.data.DoubledData;
+import hullwright.analysis.data.EchoLoop;
+import hullwright.analysis.data.SeveralSources;
+import hullwright.analysis.data.ToldMessage;
+import hullwright.analysis.data.WantedData;
+import hullwright.network.data.MessageUse;
+import hullwright.network.data.Timing;
+import java.util.Collection;
+import java.util.Locale;
+import java.util.function.Function;
+
+/**
+ * Who tells what to whom as JSON. Messages are written as texts write them: {@code 127250 as magnetic}.
+ */
+final class DataJson {
+
+	private DataJson() {
+	}
+
+	static JsonObject of(DataFlow data) {
+		JsonObject json = new JsonObject();
+		json.add("carriers", array(data.carriers(), DataJson::carrier));
+		json.add("wants", array(data.wants(), DataJson::wanted));
+		json.add("severalSources", array(data.shared(), DataJson::several));
+		json.add("doubled", array(data.doubled(), DataJson::doubled));
+		json.add("loops", array(data.loops(), DataJson::loop));
+		json.add("unused", array(data.unused(), DataJson::source));
+		return json;
+	}
+
+	private static JsonObject carrier(CarrierTraffic traffic) {
+		JsonObject json = carrier(traffic.carrier());
+		json.add("messages", array(traffic.messages(), DataJson::told));
+		return json;
+	}
+
+	private static JsonObject carrier(Carrier carrier) {
+		JsonObject json = new JsonObject();
+		json.addProperty("kind", words(carrier.kind()));
+		json.addProperty("name", carrier.name());
+		return json;
+	}
+
+	private static JsonObject told(ToldMessage told) {
+		JsonObject json = new JsonObject();
+		json.addProperty("message", told.use().toString());
+		told.instance().ifPresent(number -> json.addProperty("instance", number));
+		json.addProperty("teller", told.teller());
+		json.addProperty("how", words(told.how()));
+		timing(json, told.timing());
+		json.add("sources", array(told.sources(), DataJson::source));
+		return json;
+	}
+
+	private static void timing(JsonObject json, Timing timing) {
+		RecordJson.add(json, "every", timing.every());
+		json.addProperty("onEvent", timing.onEvent());
+		RecordJson.add(json, "apart", timing.apart());
+	}
+
+	private static JsonObject source(DataSource source) {
+		JsonObject json = new JsonObject();
+		json.addProperty("device", source.device());
+		json.addProperty("message", source.use().toString());
+		source.instance().ifPresent(number -> json.addProperty("instance", number));
+		return json;
+	}
+
+	private static JsonObject wanted(WantedData wanted) {
+		JsonObject json = new JsonObject();
+		json.addProperty("device", wanted.device());
+		json.add("anyOf", messages(wanted.wanting().uses()));
+		RecordJson.add(json, "atLeastEvery", wanted.wanting().atLeastEvery());
+		json.addProperty("verdict", words(wanted.verdict()));
+		json.add("paths", array(wanted.paths(), DataJson::path));
+		json.add("elsewhere", array(wanted.elsewhere(), DataJson::source));
+		return json;
+	}
+
+	private static JsonObject path(DataPath path) {
+		JsonObject json = new JsonObject();
+		json.add("source", source(path.source()));
+		json.add("legs", array(path.legs(), leg -> {
+			JsonObject each = carrier(leg.carrier());
+			each.addProperty("teller", leg.teller());
+			each.addProperty("how", words(leg.how()));
+			each.addProperty("message", leg.use().toString());
+			return each;
+		}));
+		timing(json, path.timing());
+		RecordJson.add(json, "delay", path.delay());
+		json.add("delayUnstated", names(path.unstated()));
+		return json;
+	}
+
+	private static JsonObject several(SeveralSources several) {
+		JsonObject json = new JsonObject();
+		json.addProperty("network", several.network());
+		json.addProperty("message", several.use().toString());
+		several.instance().ifPresent(number -> json.addProperty("instance", number));
+		json.add("devices", names(several.devices()));
+		json.addProperty("sameKey", several.sameKey());
+		return json;
+	}
+
+	private static JsonObject doubled(DoubledData doubled) {
+		JsonObject json = carrier(doubled.carrier());
+		json.add("tellers", names(doubled.tellers()));
+		json.add("messages", messages(doubled.messages()));
+		return json;
+	}
+
+	private static JsonObject loop(EchoLoop loop) {
+		JsonObject json = new JsonObject();
+		json.add("devices", names(loop.devices()));
+		json.add("carriers", array(loop.carriers(), DataJson::carrier));
+		json.add("messages", messages(loop.messages()));
+		return json;
+	}
+
+	private static JsonArray messages(Collection<MessageUse> uses) {
+		return names(uses.stream().map(MessageUse::toString).toList());
+	}
+
+	private static JsonArray names(Collection<String> names) {
+		JsonArray array = new JsonArray();
+		names.forEach(array::add);
+		return array;
+	}
+
+	private static <T> JsonArray array(Collection<T> items, Function<T, JsonObject> json) {
+		JsonArray array = new JsonArray();
+		items.forEach(item -> array.add(json.apply(item)));
+		return array;
+	}
+
+	private static String words(Enum<?> constant) {
+		return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+	}
+}

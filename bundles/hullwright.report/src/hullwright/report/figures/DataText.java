@@ -1,0 +1,113 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.report.figures;
+
+import hullwright.analysis.data.DataFlow;
+import hullwright.analysis.data.DataPath;
+import hullwright.analysis.data.DataSource;
+import hullwright.analysis.data.DoubledData;
+import hullwright.analysis.data.EchoLoop;
+import hullwright.analysis.data.SeveralSources;
+import hullwright.analysis.data.ToldMessage;
+import hullwright.analysis.data.WantedData;
+import hullwright.network.data.MessageUse;
+import hullwright.network.data.Timing;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/**
+ * Who tells what to whom, for people: what devices need and how they come by it, then what is there twice, goes round or is not used.
+ */
+final class DataText {
+
+	private final DataFlow data;
+	private final Wording wording;
+
+	DataText(DataFlow data, Wording wording) {
+		this.data = data;
+		this.wording = wording;
+	}
+
+	/** What devices cannot do without, those that lack it first. */
+	TextTable wants() {
+		TextTable table = new TextTable("Device", "Needs", ">At least every", "Gets it from", ">Every", ">Takes at most", "");
+		data.wants().stream().sorted(Comparator.comparing(WantedData::isMet)).forEach(each -> {
+			List<DataPath> paths = each.paths();
+			table.row(wording.name(each.device()), each.wanting().uses().stream().map(MessageUse::toString).collect(Collectors.joining(" or ")),
+					each.wanting().atLeastEvery().map(Wording::time).orElse(""), from(each),
+					paths.stream().findFirst().map(path -> timing(path.timing())).orElse(""),
+					paths.stream().findFirst().map(DataText::delay).orElse(""), word(each));
+		});
+		return table;
+	}
+
+	private String from(WantedData wanted) {
+		if (wanted.verdict() == WantedData.Verdict.OWN) {
+			return "itself";
+		}
+		List<String> sources = wanted.sources().stream().map(DataSource::device).distinct().map(wording::name).toList();
+		return sources.isEmpty() ? "nobody" : wording.some(sources, "");
+	}
+
+	private static String timing(Timing timing) {
+		return timing.every().map(Wording::time).orElse(timing.onEvent() ? "event" : "");
+	}
+
+	private static String delay(DataPath path) {
+		boolean wire = path.legs().size() == 1 && path.delay().seconds() == 0;
+		return wire ? "" : Wording.time(path.delay()) + (path.unstated().isEmpty() ? "" : " *");
+	}
+
+	private String word(WantedData wanted) {
+		return switch (wanted.verdict()) {
+		case MET, OWN -> "";
+		case TOO_SLOW -> "too slow";
+		case NO_SOURCE -> "nobody tells it";
+		case NOT_REACHED -> "does not come from " + wording.some(wanted.elsewhere().stream().map(DataSource::device).distinct().toList(), "");
+		case TAKEN_SOURCE_SILENT -> "the source that is set does not tell it";
+		};
+	}
+
+	List<String> wantNotes() {
+		return data.wants().stream().flatMap(each -> each.paths().stream().limit(1)).anyMatch(each -> !each.unstated().isEmpty())
+				? List.of("* No text states the delay of a wireless hop or the rate of a line on the way, which adds to that.") : List.of();
+	}
+
+	/** What else is to be said of the data on board. */
+	List<String> lines() {
+		List<String> lines = new ArrayList<>();
+		for (EchoLoop each : data.loops()) {
+			lines.add("Goes round and multiplies: " + some(each.messages()) + ", over " + names(each.devices()) + ".");
+		}
+		for (DoubledData each : data.doubled()) {
+			lines.add("Told twice on " + wording.name(each.carrier().name()) + ", by " + names(each.tellers()) + ": " + some(each.messages()) + ".");
+		}
+		for (SeveralSources each : data.shared()) {
+			String what = each.use() + each.instance().map(number -> " instance " + number).orElse("") + " on " + wording.name(each.network());
+			lines.add(each.sameKey() ? "Nothing tells apart who sends " + what + ": " + names(each.devices()) + "."
+					: "Several sources of " + what + ": " + names(each.devices()) + "; who listens chooses.");
+		}
+		long passed = data.carriers().stream().flatMap(each -> each.messages().stream()).filter(each -> each.how() == ToldMessage.How.PASSED).count();
+		long turned = data.carriers().stream().flatMap(each -> each.messages().stream()).filter(each -> each.how() == ToldMessage.How.TURNED).count();
+		if (passed + turned > 0) {
+			lines.add("Bridges pass on " + passed + (passed == 1 ? " message" : " messages") + ", gateways make " + turned + ".");
+		}
+		if (!data.unused().isEmpty()) {
+			lines.add("Nobody on board needs or shows "
+					+ wording.some(data.unused().stream().map(each -> each.use() + " from " + wording.name(each.device())).distinct().toList(), "") + ".");
+		}
+		return lines;
+	}
+
+	private String names(List<String> devices) {
+		return wording.some(devices, "");
+	}
+
+	private String some(List<MessageUse> messages) {
+		return wording.some(messages.stream().map(MessageUse::toString).distinct().toList(), "");
+	}
+}
