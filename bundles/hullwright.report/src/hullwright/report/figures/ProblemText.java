@@ -5,6 +5,7 @@
 package hullwright.report.figures;
 
 import hullwright.analysis.Figures;
+import hullwright.analysis.data.DataProblem;
 import hullwright.analysis.electrics.BoatElectrics;
 import hullwright.analysis.line.LineFigures;
 import hullwright.analysis.line.LineProblem;
@@ -50,7 +51,17 @@ final class ProblemText {
 		SerialProblemText serial = new SerialProblemText(wording);
 		figures.serialLines().forEach(line -> line.problems()
 				.forEach(each -> told.add(new Told(serial.word(line, each), places.of(line.line().name())))));
+		figures.data().problems().forEach(each -> told.add(new Told(word(each), places.of(each.subject()))));
 		return List.copyOf(told);
+	}
+
+	private String word(DataProblem problem) {
+		if (problem instanceof DataProblem.TurnsIntoItself itself) {
+			return wording.name(itself.device()) + " turns " + itself.use() + " into itself on one network";
+		} else if (problem instanceof DataProblem.TakesFromSilent silent) {
+			return wording.name(silent.device()) + " is set to take " + silent.use() + " from " + wording.name(silent.from()) + ", which does not tell it";
+		}
+		return "data come to " + wording.name(problem.subject()) + " by more ways than are worth looking at; some are left out";
 	}
 
 	private String word(PowerProblem problem) {

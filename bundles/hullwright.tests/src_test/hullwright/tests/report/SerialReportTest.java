@@ -95,7 +95,7 @@ class SerialReportTest {
 		assertTold("full 4800 bit/s 480 500 104 % 104 % -24 % 500 no bound");
 		assertTold("circle 4800 bit/s 480 146 30 % 30 % 50 % 146 96 ms");
 		assertTold("3675 characters a second: 96 % of traffic, 766 % of mixed (too slow), 766 % of full (too slow), 96 % of again.");
-		assertTold("Not counted, since events tell it and nothing says how often at most: ALR on traffic, VDM on open");
+		assertTold("Not counted, since events tell it and nothing says how often at most: ALR on traffic, ALR on mixed, VDM on mixed, VDM on open");
 	}
 
 	@Test
