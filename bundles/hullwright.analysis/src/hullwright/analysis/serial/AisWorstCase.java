@@ -4,8 +4,8 @@
  */
 package hullwright.analysis.serial;
 
-import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 import hullwright.quantity.BitRate;
 import hullwright.quantity.Ratio;
@@ -32,8 +32,9 @@ public record AisWorstCase(CharacterRate tells, Optional<Ratio> taken) {
 	public static final int CHARACTERS = 49;
 
 	/** What a line has to carry that brings the reports of other ships; none if it brings none. */
-	static Optional<AisWorstCase> of(List<SentenceOnLine> sentences, Optional<BitRate> rate) {
-		if (sentences.stream().noneMatch(each -> each.sentence().formatter().equals("VDM"))) {
+	static Optional<AisWorstCase> of(SerialLoad load, Optional<BitRate> rate) {
+		Stream<SentenceOnLine> all = Stream.concat(load.counted().stream().map(CountedSentence::sentence), load.leftOut().stream().map(SentenceLeftOut::sentence));
+		if (all.noneMatch(each -> each.sentence().formatter().equals("VDM"))) {
 			return Optional.empty();
 		}
 		CharacterRate tells = new CharacterRate(CHANNELS * SLOTS_PER_MINUTE / 60.0 * CHARACTERS);

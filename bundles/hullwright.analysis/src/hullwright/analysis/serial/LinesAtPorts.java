@@ -42,6 +42,11 @@ final class LinesAtPorts {
 		return all;
 	}
 
+	/** The lines that a port listens to. */
+	List<SerialLine> into(DevicePortRef port) {
+		return to.getOrDefault(port, List.of());
+	}
+
 	/** The outputs that already talk at another rate when this line comes to them, in the order of the text. */
 	List<SerialProblem> talkingAtOtherRates(SerialLine line) {
 		List<SerialProblem> problems = new ArrayList<>();

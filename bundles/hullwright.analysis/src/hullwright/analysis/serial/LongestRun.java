@@ -44,7 +44,7 @@ final class LongestRun {
 	private static double due(List<CountedSentence> sentences, double until, CharacterRate line) {
 		double characters = 0;
 		for (CountedSentence each : sentences) {
-			characters += each.characters() * (Math.floor(until / each.interval().seconds() + ROUNDING) + 1);
+			characters += each.characters() * (Math.floor((until + each.late().orElseThrow().seconds()) / each.interval().seconds() + ROUNDING) + 1);
 		}
 		return characters / line.perSecond();
 	}

@@ -5,6 +5,7 @@
 package hullwright.analysis.serial;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What one input of a device brings for one of its outputs: never more in a time than a burst and what follows it at its rate, and
@@ -25,13 +26,14 @@ record PassedOn(double peak, double burst, double rate, int longest) {
 	 */
 	static PassedOn of(List<CountedSentence> passed, SerialLoad line, double peak) {
 		double rate = passed.stream().mapToDouble(each -> each.rate().perSecond()).sum();
-		double burst = passed.stream().mapToLong(CountedSentence::characters).sum();
+		Optional<Double> due = line.burst();
 		int longest = passed.stream().mapToInt(CountedSentence::characters).max().orElse(0);
-		if (line.total().perSecond() >= peak) {
-			// its line is always busy and tells what it can
+		if (line.total().perSecond() >= peak || due.isEmpty()) {
+			// its line may always be busy and tell what it can
 			return passed.isEmpty() ? new PassedOn(peak, 0, 0, 0) : new PassedOn(peak, Double.POSITIVE_INFINITY, Math.min(rate, peak), longest);
 		}
-		return new PassedOn(peak, passed.size() == line.counted().size() ? burst : burst + rate * line.eachOnce() / peak, rate, longest);
+		double burst = passed.stream().mapToDouble(each -> each.burst().orElseThrow()).sum();
+		return new PassedOn(peak, passed.size() == line.counted().size() ? burst : burst + rate * due.get() / peak, rate, longest);
 	}
 
 	/** The characters that come in a time, in seconds, at most. */

@@ -44,8 +44,8 @@ public record SerialLineFigures(SerialLine line, LineRate rate, SerialLoad load,
 	/** The serial lines of a boat with what their talkers tell of their own, in the order of the text. */
 	public static List<SerialLineFigures> of(Boat boat) {
 		DevicesOnBoard devices = DevicesOnBoard.of(boat);
-		LinesAtPorts lines = LinesAtPorts.of(boat);
-		return boat.serialLines().stream().map(line -> of(line, devices, lines, OwnSentences.of(line, devices))).toList();
+		LinesInOrder lines = new LinesInOrder(boat, devices, line -> OwnSentences.of(line, devices));
+		return boat.serialLines().stream().map(lines::figures).toList();
 	}
 
 	/**
@@ -54,26 +54,24 @@ public record SerialLineFigures(SerialLine line, LineRate rate, SerialLoad load,
 	 * @param sentences gives what goes over each, as the flow of data over the whole boat has it
 	 */
 	public static List<SerialLineFigures> of(Boat boat, Function<SerialLine, List<SentenceOnLine>> sentences) {
-		DevicesOnBoard devices = DevicesOnBoard.of(boat);
-		LinesAtPorts lines = LinesAtPorts.of(boat);
-		return boat.serialLines().stream().map(line -> of(line, devices, lines, sentences.apply(line))).toList();
+		LinesInOrder lines = new LinesInOrder(boat, DevicesOnBoard.of(boat), sentences);
+		return boat.serialLines().stream().map(lines::figures).toList();
 	}
 
 	/**
-	 * One serial line of a boat.
+	 * One serial line of a boat, on which no sentence comes later than usual.
 	 *
 	 * @param boat where its devices are looked up
 	 * @param sentences what goes over it
 	 */
 	public static SerialLineFigures of(SerialLine line, Boat boat, List<SentenceOnLine> sentences) {
-		return of(line, DevicesOnBoard.of(boat), LinesAtPorts.of(boat), sentences);
+		return of(line, DevicesOnBoard.of(boat), LinesAtPorts.of(boat), SerialLoad.of(sentences));
 	}
 
-	private static SerialLineFigures of(SerialLine line, DevicesOnBoard devices, LinesAtPorts lines, List<SentenceOnLine> sentences) {
+	static SerialLineFigures of(SerialLine line, DevicesOnBoard devices, LinesAtPorts lines, SerialLoad load) {
 		LineEnds ends = LineEnds.of(line, devices);
 		RateOfLine rate = RateOfLine.of(line, ends);
 		Optional<BitRate> known = rate.rate().rate();
-		SerialLoad load = SerialLoad.of(sentences);
 		Optional<LineUse> use = known.map(each -> LineUse.of(load, each));
 		boolean several = ends.problems().stream().anyMatch(SerialProblem.SeveralTalkers.class::isInstance);
 		Waiting waiting = several ? new Waiting.Unbounded(Waiting.Reason.SEVERAL_TALKERS)
@@ -83,7 +81,7 @@ public record SerialLineFigures(SerialLine line, LineRate rate, SerialLoad load,
 		problems.addAll(rate.problems());
 		problems.addAll(lines.talkingAtOtherRates(line));
 		use.flatMap(SerialLineFigures::overload).ifPresent(problems::add);
-		return new SerialLineFigures(line, rate.rate(), load, use, waiting, AisWorstCase.of(sentences, known),
+		return new SerialLineFigures(line, rate.rate(), load, use, waiting, AisWorstCase.of(load, known),
 				ends.talkers().stream().map(talker -> drive(talker, line, devices, lines)).toList(), ends.joints(),
 				waiting instanceof Waiting.Bounded bounded ? buffers(bounded, ends) : List.of(), problems, assumptions(ends, rate));
 	}

@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
 import hullwright.network.data.Timing;
 import hullwright.quantity.Duration;
@@ -37,8 +38,17 @@ public record SerialLoad(CharacterRate regular, CharacterRate events, long busie
 		leftOut = List.copyOf(leftOut);
 	}
 
-	/** The load of these sentences. */
+	/** The load of these sentences, of which none comes later than usual. */
 	public static SerialLoad of(List<SentenceOnLine> sentences) {
+		return of(sentences, none -> Optional.of(new Duration(0)));
+	}
+
+	/**
+	 * The load of these sentences.
+	 *
+	 * @param late gives how much later than usual each may be due; none where there is no bound
+	 */
+	static SerialLoad of(List<SentenceOnLine> sentences, Function<SentenceOnLine, Optional<Duration>> late) {
 		CharacterRate regular = CharacterRate.NONE;
 		CharacterRate events = CharacterRate.NONE;
 		long busiestSecond = 0;
@@ -51,7 +61,8 @@ public record SerialLoad(CharacterRate regular, CharacterRate events, long busie
 				continue;
 			}
 			Timing timing = sentence.timing();
-			CountedSentence one = new CountedSentence(sentence, timing.every().isPresent(), timing.every().or(timing::apart).orElseThrow());
+			CountedSentence one = new CountedSentence(sentence, timing.every().isPresent(), timing.every().or(timing::apart).orElseThrow(),
+					late.apply(sentence));
 			counted.add(one);
 			if (one.regular()) {
 				regular = regular.plus(one.rate());
@@ -70,9 +81,19 @@ public record SerialLoad(CharacterRate regular, CharacterRate events, long busie
 		return regular.plus(events);
 	}
 
-	/** The characters that wait at most where all sentences become due at one moment: each once. */
-	public long eachOnce() {
-		return counted.stream().mapToLong(CountedSentence::characters).sum();
+	/**
+	 * The characters that may be due at one moment: of each sentence one, and of those that may come late as many more as fit; none
+	 * where there is no bound.
+	 */
+	Optional<Double> burst() {
+		double burst = 0;
+		for (CountedSentence each : counted) {
+			if (each.burst().isEmpty()) {
+				return Optional.empty();
+			}
+			burst += each.burst().get();
+		}
+		return Optional.of(burst);
 	}
 
 	private static Optional<SentenceLeftOut.Reason> doubt(SentenceOnLine sentence) {

@@ -13,8 +13,6 @@ import java.util.Optional;
 import hullwright.network.Boat;
 import hullwright.network.DevicePortRef;
 import hullwright.network.FittedDevice;
-import hullwright.network.data.Passing;
-import hullwright.network.data.Sentence;
 import hullwright.network.part.SerialPort;
 import hullwright.quantity.Duration;
 
@@ -65,27 +63,21 @@ public final class SerialRelays {
 		}
 		List<Brought> brought = new ArrayList<>();
 		device.model().lines().forEach((name, port) -> {
-			List<Passing> rules = device.settings().passes().stream()
-					.filter(each -> !name.equals(output) && each.from().map(name::equals).orElse(true) && each.to().map(output::equals).orElse(true)).toList();
-			if (port.listener() && !rules.isEmpty()) {
+			PassingRules rules = PassingRules.of(device, name, output);
+			if (port.listener() && !rules.rules().isEmpty()) {
 				to.getOrDefault(new DevicePortRef(device.name(), name), List.of()).forEach(line -> brought.add(brought(line, name, port, rules)));
 			}
 		});
 		return brought.isEmpty() ? Optional.empty() : Optional.of(relay(device, output, out, brought));
 	}
 
-	private static Brought brought(SerialLineFigures line, String port, SerialPort serial, List<Passing> rules) {
-		List<CountedSentence> passed = line.load().counted().stream().filter(each -> passes(rules, each.sentence())).toList();
+	private static Brought brought(SerialLineFigures line, String port, SerialPort serial, PassingRules rules) {
+		List<CountedSentence> passed = line.load().counted().stream().filter(each -> rules.pass(each.sentence())).toList();
 		Optional<CharacterRate> carries = line.rate().rate().map(CharacterRate::of);
 		PassedOn curve = PassedOn.of(passed, line.load(), carries.map(CharacterRate::perSecond).orElse(Double.POSITIVE_INFINITY));
-		boolean complete = line.load().leftOut().stream().noneMatch(each -> passes(rules, each.sentence()));
+		boolean complete = line.load().leftOut().stream().noneMatch(each -> rules.pass(each.sentence()));
 		return new Brought(new SerialRelay.Input(port, line.line().name(), carries, new CharacterRate(curve.rate()), serial.buffer(), Optional.empty()), curve,
 				complete);
-	}
-
-	private static boolean passes(List<Passing> rules, SentenceOnLine told) {
-		Sentence sentence = told.sentence();
-		return rules.stream().anyMatch(rule -> rule.messages().map(some -> some.contains(sentence)).orElse(true));
 	}
 
 	private static SerialRelay relay(FittedDevice device, String output, SerialLineFigures out, List<Brought> brought) {
@@ -96,7 +88,7 @@ public final class SerialRelays {
 		SerialRelay.Drains drains = Waiting.isFull(told.shareOf(carries)) ? SerialRelay.Drains.NEVER
 				: peak > carries.perSecond() * (1 + 1e-9) ? SerialRelay.Drains.WHAT_IS_TOLD : SerialRelay.Drains.ANYTHING;
 		List<PassedOn> curves = new ArrayList<>(brought.stream().map(Brought::passed).toList());
-		curves.add(new PassedOn(Double.POSITIVE_INFINITY, own.eachOnce(), own.total().perSecond(), 0));
+		curves.add(new PassedOn(Double.POSITIVE_INFINITY, own.burst().orElseThrow(), own.total().perSecond(), 0));
 		double held = held(curves, carries.perSecond());
 		Optional<Long> holds = Double.isFinite(held) && drains != SerialRelay.Drains.NEVER ? Optional.of((long) Math.ceil(held - 1e-6)) : Optional.empty();
 		List<SerialRelay.Input> inputs = brought.stream()

@@ -12,8 +12,8 @@ import hullwright.quantity.Duration;
 import hullwright.quantity.Ratio;
 
 /**
- * How long sentences wait at the talker, which tells them in the order in which they become due and none of which becomes due
- * sooner than its interval after the one before.
+ * How long sentences wait at the talker, which tells them in the order in which they become due. Of what it tells of its own none
+ * becomes due sooner than its interval after the one before; what it passes on has waited before and may, by as much as it waited.
  */
 public sealed interface Waiting {
 
@@ -22,9 +22,10 @@ public sealed interface Waiting {
 	 *
 	 * <p>What is due in a time t is one of each sentence and at most t / interval more, so that of a line that carries more than
 	 * is told on average, no more waits than one of each: the worst case is that all become due at one moment. (Derived; the
-	 * argument is that of a queue which is first in, first out, with all releases at its start.)
+	 * argument is that of a queue which is first in, first out, with all releases at its start.) What is passed on and may come late
+	 * adds late / interval of itself.
 	 *
-	 * @param backlog the characters that wait at most: one of each sentence
+	 * @param backlog the characters that wait at most: one of each sentence, unless some may come late
 	 * @param longest how long a sentence takes at most from being due until its last character is out, whichever it is
 	 * @param run how long characters go out without a pause at most; none if for longer than ten seconds
 	 * @param sentences how long each takes at most, in the order of the list
@@ -46,6 +47,8 @@ public sealed interface Waiting {
 		RATE_UNKNOWN,
 		/** As much comes as the line carries, or more. */
 		OVERLOAD,
+		/** The talker passes sentences on from a line that has no bound itself, or round in a circle. */
+		FED_WITHOUT_BOUND,
 		/** More than one talks, and nobody hears any of them. */
 		SEVERAL_TALKERS
 	}
@@ -71,7 +74,11 @@ public sealed interface Waiting {
 		if (isFull(load.total().shareOf(line))) {
 			return new Unbounded(Reason.OVERLOAD);
 		}
-		long backlog = load.eachOnce();
+		Optional<Double> burst = load.burst();
+		if (burst.isEmpty()) {
+			return new Unbounded(Reason.FED_WITHOUT_BOUND);
+		}
+		long backlog = (long) Math.ceil(burst.get() - 1e-6);
 		Duration longest = line.timeFor(backlog);
 		return new Bounded(backlog, longest, LongestRun.of(load.counted(), rate), load.counted().stream()
 				.map(each -> new OfSentence(each, line.timeFor(backlog - each.characters()), longest)).toList());

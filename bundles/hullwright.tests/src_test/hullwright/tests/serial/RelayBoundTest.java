@@ -4,13 +4,16 @@
  */
 package hullwright.tests.serial;
 
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.function.Predicate;
 
 import org.junit.jupiter.api.Test;
 
@@ -18,13 +21,15 @@ import hullwright.analysis.serial.SentenceOnLine;
 import hullwright.analysis.serial.SerialLineFigures;
 import hullwright.analysis.serial.SerialRelay;
 import hullwright.analysis.serial.SerialRelays;
+import hullwright.analysis.serial.Waiting;
 import hullwright.network.Boat;
 import hullwright.network.data.MessageUse;
 import hullwright.network.data.Sentence;
 import hullwright.tests.serial.RelaySimulation.Telling;
 
 /**
- * What a device holds at most against a simulation that knows nothing of the bound.
+ * What a device holds at most that passes sentences on, and how long they take on the line out, against a simulation that knows
+ * nothing of the bounds.
  */
 class RelayBoundTest {
 
@@ -70,12 +75,35 @@ class RelayBoundTest {
 					double waiting = input.waiting().orElseThrow().seconds() * input.carries().orElseThrow().perSecond();
 					assertTrue(simulation.held[i] <= waiting + 1e-6, "input " + i + ": " + simulation.held[i] + " > " + waiting + " of " + tellings);
 				}
+				Waiting.Bounded waiting = assertInstanceOf(Waiting.Bounded.class, lines(boats.get(out), tellings).get(2).waiting());
+				double takes = waiting.longest().seconds() * TICKS_A_SECOND;
+				assertTrue(simulation.took <= takes + 1e-6, simulation.took + " ticks > " + takes + " of " + tellings);
 				most = Math.max(most, simulation.all);
 			}
 			tightness += most / (double) relay.holds().get();
 		}
 		assertTrue(bounded > 1500, bounded + " sets");
 		assertTrue(tightness / bounded > 0.5, "the bound is far off: " + tightness / bounded);
+	}
+
+	/**
+	 * VHW ten times a second, behind eight sentences that do not pass: when these are out, the VHW that gathered come all at once, and
+	 * the line out is too slow for them.
+	 */
+	@Test
+	void whatGatheredBehindOthersComesAtOnce() {
+		Boat boat = SerialText.boat("""
+				log : line out : talker
+				ais : line out : talker
+				mixer : line in1 : listener; line in2 : listener; line out : talker; passes VHW from in1 to out
+				""", "serial first at 38400 baud { from log.out; to mixer.in1 } serial second at 38400 baud { from ais.out; to mixer.in2 } "
+				+ "serial third at 4800 baud { from mixer.out }");
+		List<Telling> tellings = new ArrayList<>(Collections.nCopies(8, new Telling(0, 82, 2 * TICKS_A_SECOND, false)));
+		tellings.add(new Telling(0, VHW, TICKS_A_SECOND / 10, true));
+		int took = new RelaySimulation(tellings, new int[] { 1 }, SLOW, new int[tellings.size()], 2 * TICKS_A_SECOND).took;
+		Waiting.Bounded waiting = assertInstanceOf(Waiting.Bounded.class, lines(boat, tellings).get(2).waiting());
+		assertTrue(took > VHW * SLOW, "more than one is due at once: " + took);
+		assertTrue(took <= waiting.longest().seconds() * TICKS_A_SECOND + 1e-6, took + " ticks > " + waiting);
 	}
 
 	private static boolean overloaded(List<Telling> tellings) {
@@ -88,17 +116,19 @@ class RelayBoundTest {
 	}
 
 	private static SerialRelay relay(Boat boat, List<Telling> tellings) {
-		List<SerialRelay> relays = SerialRelays.of(boat, SerialLineFigures.of(boat, line -> switch (line.name()) {
-		case "Skerry.first" -> sentences(boat, tellings, 0);
-		case "Skerry.second" -> sentences(boat, tellings, 1);
-		default -> List.of();
-		}));
-		return relays.get(0);
+		return SerialRelays.of(boat, lines(boat, tellings)).get(0);
 	}
 
-	private static List<SentenceOnLine> sentences(Boat boat, List<Telling> tellings, int input) {
-		return tellings.stream().filter(each -> each.input() == input)
-				.map(each -> sentence(boat, each)).toList();
+	private static List<SerialLineFigures> lines(Boat boat, List<Telling> tellings) {
+		return SerialLineFigures.of(boat, line -> switch (line.name()) {
+		case "Skerry.first" -> sentences(boat, tellings, each -> each.input() == 0);
+		case "Skerry.second" -> sentences(boat, tellings, each -> each.input() == 1);
+		default -> sentences(boat, tellings, Telling::passes).stream().map(each -> new SentenceOnLine("Skerry.mixer", each.use(), each.timing())).toList();
+		});
+	}
+
+	private static List<SentenceOnLine> sentences(Boat boat, List<Telling> tellings, Predicate<Telling> which) {
+		return tellings.stream().filter(which).map(each -> sentence(boat, each)).toList();
 	}
 
 	private static SentenceOnLine sentence(Boat boat, Telling telling) {

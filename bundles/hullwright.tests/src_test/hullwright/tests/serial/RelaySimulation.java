@@ -48,7 +48,18 @@ final class RelaySimulation {
 		}
 	}
 
-	private record Sentence(int input, int length, boolean passes) {
+	/** A sentence on its way; when it became due on the line out is known as soon as it has come. */
+	private static final class Sentence {
+		private final int input;
+		private final int length;
+		private final boolean passes;
+		private int due;
+
+		Sentence(int input, int length, boolean passes) {
+			this.input = input;
+			this.length = length;
+			this.passes = passes;
+		}
 	}
 
 	/**
@@ -64,6 +75,8 @@ final class RelaySimulation {
 	/** The most characters that were held of each input, and of all. */
 	final int[] held;
 	int all;
+	/** The most ticks from having come to having gone. */
+	int took;
 
 	/**
 	 * Lets the lines run.
@@ -94,6 +107,9 @@ final class RelaySimulation {
 			if (gone != null) {
 				now[gone.input]--;
 				total--;
+				if (output.hasEnded()) {
+					took = Math.max(took, time - gone.due);
+				}
 			}
 			for (int i = 0; i < inputs.length; i++) {
 				Sentence come = inputs[i].tick();
@@ -101,6 +117,7 @@ final class RelaySimulation {
 					held[i] = Math.max(held[i], ++now[i]);
 					total++;
 					if (inputs[i].hasEnded()) {
+						come.due = time;
 						output.queue.add(come);
 					}
 				}

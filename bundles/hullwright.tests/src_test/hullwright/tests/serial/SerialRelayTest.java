@@ -6,6 +6,7 @@ package hullwright.tests.serial;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -16,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import hullwright.analysis.serial.SerialLineFigures;
 import hullwright.analysis.serial.SerialRelay;
 import hullwright.analysis.serial.SerialRelays;
+import hullwright.analysis.serial.Waiting;
 import hullwright.network.Boat;
 
 /**
@@ -77,6 +79,33 @@ class SerialRelayTest {
 		assertEquals(39 + 50, relay.told().perSecond(), 1e-9);
 		assertEquals(39, relay.inputs().get(0).told().perSecond(), 1e-9);
 		assertEquals(Optional.empty(), relay.inputs().get(0).bufferSuffices());
+	}
+
+	/**
+	 * VHW comes by a line on which it takes 57 of 480 characters at most, every second: so late it may be on the next, and 57/480 of one
+	 * more may wait there.
+	 */
+	@Test
+	void whatIsPassedOnMayComeLate() {
+		Boat boat = SerialText.boat(LOG + MIXER + DIAL, LOG_LINE + "serial out at 4800 baud { from mixer.out; to dial.in1; carries VHW every 1 s }");
+		Waiting.Bounded waiting = assertInstanceOf(Waiting.Bounded.class, SerialLineFigures.of(boat).get(1).waiting());
+		assertEquals(Math.ceil(39 * (1 + 57 / 480.0)), waiting.backlog());
+	}
+
+	@Test
+	void whatComesFromAFloodHasNoBoundEither() {
+		Boat boat = SerialText.boat("log : line out : talker, 4800 baud; sends HDG every 50 ms by out\n" + MIXER + DIAL,
+				LOG_LINE + "serial out at 38400 baud { from mixer.out; to dial.in1; carries HDG every 50 ms }");
+		assertEquals(new Waiting.Unbounded(Waiting.Reason.FED_WITHOUT_BOUND), SerialLineFigures.of(boat).get(1).waiting());
+	}
+
+	@Test
+	void aCircleEnds() {
+		String two = "mixer : line in1 : listener; line out : talker, 4800 baud; passes all from in1 to out\n"
+				+ "other : line in1 : listener; line out : talker, 4800 baud; passes all from in1 to out\n";
+		Boat boat = SerialText.boat(two, "serial first { from mixer.out; to other.in1; carries VHW } serial second { from other.out; to mixer.in1; carries VHW }");
+		assertEquals(List.of(new Waiting.Unbounded(Waiting.Reason.FED_WITHOUT_BOUND), new Waiting.Unbounded(Waiting.Reason.FED_WITHOUT_BOUND)),
+				SerialLineFigures.of(boat).stream().map(SerialLineFigures::waiting).toList());
 	}
 
 	@Test
