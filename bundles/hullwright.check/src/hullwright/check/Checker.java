@@ -71,6 +71,18 @@ public final class Checker {
 		return new Checker(RuleSet.in(Contributions.registry()), RULE_LIMIT);
 	}
 
+	/** An engine with these rules and no others, such as for tests of rules. */
+	public static Checker with(RuleSet rules) {
+		return new Checker(rules, RULE_LIMIT);
+	}
+
+	/** What is in force for a project: each rule as its profile leaves it. */
+	public RulesInForce inForce(Snapshot snapshot) {
+		synchronized (READING) {
+			return RulesInForce.of(reader.read(snapshot), rules);
+		}
+	}
+
 	/** The rules, as they were found. */
 	public RuleSet rules() {
 		return rules;
@@ -88,6 +100,18 @@ public final class Checker {
 	 * @throws java.util.concurrent.CancellationException if it is called off
 	 */
 	public CheckReport check(CheckRequest request, BooleanSupplier cancelled) {
+		return check(request, cancelled, new CheckClock());
+	}
+
+	/**
+	 * Checks a project, unless it is called off.
+	 *
+	 * @param cancelled asked between boats
+	 * @param clock adds up what the time is spent on
+	 * @throws java.util.concurrent.CancellationException if it is called off
+	 */
+	public CheckReport check(CheckRequest request, BooleanSupplier cancelled, CheckClock clock) {
+		long begun = System.nanoTime();
 		ReadProject project;
 		ProfileInForce profile;
 		List<SeriesPlan> wanted = new ArrayList<>();
@@ -96,6 +120,7 @@ public final class Checker {
 		List<Finding> notInForce;
 		synchronized (READING) {
 			project = reader.read(request.snapshot());
+			begun = lap(clock, CheckClock.Stage.READING, begun);
 			profile = ProfileInForce.of(project, rules);
 			interesting = request.focus().isEmpty() ? request.snapshot().files().keySet() : focusWithImports(project, request.focus());
 			plan(project, request, wanted, gaps);
@@ -108,7 +133,9 @@ public final class Checker {
 		project.problems().stream().filter(problem -> interesting.contains(problem.origin().file())).forEach(problem -> findings.add(ofText(problem)));
 		profile.problems().forEach(problem -> findings.add(ofText(problem)));
 		notInForce.forEach(problem -> findings.add(ofText(problem)));
-		BoatsChecked boats = checkBoats(request, project, wanted, profile, gaps, cancelled);
+		begun = lap(clock, CheckClock.Stage.PLANNING, begun);
+		BoatsChecked boats = checkBoats(request, project, wanted, profile, gaps, cancelled, clock);
+		begun = lap(clock, CheckClock.Stage.CHECKING, begun);
 		rules.rules().forEach(rule -> failureOf(rule).ifPresent(failure -> {
 			findings.add(ofText(failure));
 			gaps.add("rule " + rule.description().id() + " failed and is off for the rest of the session");
@@ -127,7 +154,14 @@ public final class Checker {
 		findings.addAll(counting);
 		findings.sort(ORDER);
 		setAside.sort(Comparator.comparing(SetAside::finding, ORDER));
+		lap(clock, CheckClock.Stage.SORTING, begun);
 		return new CheckReport(request.asOf(), findings, setAside, gaps, runs, boats.coverage(), project.sources(), request.baseline().map(Baseline::use));
+	}
+
+	private static long lap(CheckClock clock, CheckClock.Stage stage, long begun) {
+		long now = System.nanoTime();
+		clock.spent(stage, now - begun);
+		return now;
 	}
 
 	/** The findings that nothing sets aside. */
@@ -233,7 +267,7 @@ public final class Checker {
 	}
 
 	private BoatsChecked checkBoats(CheckRequest request, ReadProject project, List<SeriesPlan> wanted, ProfileInForce profile, List<String> gaps,
-			BooleanSupplier cancelled) {
+			BooleanSupplier cancelled, CheckClock clock) {
 		List<LoadedRule> running = rules.rules().stream().filter(rule -> profile.rules().get(rule.description().id()).on()).toList();
 		Predicate<Origin> known = new KnownPlaces(request.snapshot(), project);
 		BoatsChecked checked = new BoatsChecked(new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
@@ -242,7 +276,7 @@ public final class Checker {
 			BoatsOfSeries boats = BoatsOfSeries.wanted(plan, request.boats());
 			boats.gap().ifPresent(boats.boats().isEmpty() ? unfit::add : gaps::add);
 			if (!boats.boats().isEmpty()) {
-				SeriesCheck done = watch.run(() -> new SeriesCheck(plan, boats, running, profile.rules(), guard, known, cancelled));
+				SeriesCheck done = watch.run(() -> new SeriesCheck(plan, boats, running, profile.rules(), guard, known, cancelled, clock));
 				checked.findings.addAll(done.findings(checked.silenced));
 				checked.coverage.add(new SeriesCoverage(plan.name(), plan.devices(), boats.combinations(), boats.allOrderable(),
 						boats.boats().size() - boats.combinations(), boats.allSold(), plan.origin()));

@@ -14,11 +14,12 @@ import java.util.Optional;
  * @param rule the rule
  * @param description what it says of itself, asked once
  * @param contributor the bundle that contributed it
+ * @param page what is to be said about it: Markdown beside its class, or empty if it has none
  */
-public record LoadedRule(BoatRule rule, RuleDescription description, String contributor) {
+public record LoadedRule(BoatRule rule, RuleDescription description, String contributor, Optional<String> page) {
 
-	/** The page of the rule, Markdown beside its class, or empty if it has none. */
-	public Optional<String> page() {
-		return RulePage.of(rule.getClass());
+	/** A rule with the page beside its class. */
+	public LoadedRule(BoatRule rule, RuleDescription description, String contributor) {
+		this(rule, description, contributor, RulePage.of(rule.getClass()));
 	}
 }

@@ -46,19 +46,21 @@ final class SeriesCheck {
 	private final RuleGuard guard;
 	private final Predicate<Origin> known;
 	private final BooleanSupplier cancelled;
+	private final CheckClock clock;
 	private volatile Running running;
 	private volatile boolean abandoned;
 	private final Map<Matter, Sightings> sightings = new LinkedHashMap<>();
 	private final Map<String, Set<String>> silencedBy = new HashMap<>();
 
 	SeriesCheck(SeriesPlan plan, BoatsOfSeries wanted, List<LoadedRule> rules, Map<String, RuleInForce> inForce, RuleGuard guard,
-			Predicate<Origin> known, BooleanSupplier cancelled) {
+			Predicate<Origin> known, BooleanSupplier cancelled, CheckClock clock) {
 		this.rules = rules;
 		rules.forEach(rule -> silencedBy.put(rule.description().id(), rule.description().silencedBy()));
 		this.inForce = inForce;
 		this.guard = guard;
 		this.known = known;
 		this.cancelled = cancelled;
+		this.clock = clock;
 		this.plan = plan;
 		this.boats = wanted.boats();
 		this.combinations = wanted.combinations();
@@ -96,6 +98,7 @@ final class SeriesCheck {
 			for (LoadedRule rule : rules) {
 				running = new Running(rule.description().id(), System.nanoTime());
 				List<Finding> findings = guard.run(rule, new BoatUnderCheck(figures, inForce.get(rule.description().id())), known);
+				clock.spent(rule.description().id(), System.nanoTime() - running.sinceNanos);
 				running = null;
 				if (abandoned) {
 					throw new CancellationException();

@@ -4,6 +4,7 @@
  */
 package hullwright.cli;
 
+import hullwright.check.CheckClock;
 import hullwright.check.CheckRequest;
 import hullwright.check.Checker;
 import hullwright.check.WantedBoats;
@@ -58,6 +59,9 @@ final class CheckCommand implements Callable<Integer> {
 	@Option(names = "--as-of", paramLabel = "DATE", description = "The date to take for today, such as 2027-03-01.")
 	private LocalDate asOf;
 
+	@Option(names = "--timing", description = "Also tell, on the error stream, what the time was spent on.")
+	private boolean timing;
+
 	CheckCommand(Terminal terminal) {
 		this.terminal = terminal;
 	}
@@ -76,18 +80,22 @@ final class CheckCommand implements Callable<Integer> {
 		Checker checker = Checker.create();
 		LocalDate today = asOf == null ? LocalDate.now() : asOf;
 		List<ProjectReport> reports = new ArrayList<>();
+		CheckClock clock = new CheckClock();
 		for (Project project : projects.all()) {
 			CheckRequest request = request(project, today);
 			if (fix.isGiven()) {
 				request = request.on(new ProjectMending(checker, terminal).mend(project, request, fix.rules()));
 			}
-			CheckReport report = checker.check(request);
+			CheckReport report = checker.check(request, () -> false, clock);
 			reports.add(new ProjectReport(project.folder(), report));
 		}
 		if (format == Format.json) {
 			terminal.out().print(JsonReport.of(reports));
 		} else {
 			terminal.out().print(TextReport.of(reports, terminal.coloured()));
+		}
+		if (timing) {
+			terminal.err().print(TimingText.of(clock, checker.rules()));
 		}
 		return reports.stream().mapToInt(report -> status(report.report())).max().orElse(ExitStatus.CLEAN);
 	}

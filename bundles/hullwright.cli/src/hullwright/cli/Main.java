@@ -62,6 +62,7 @@ public final class Main {
 		commandLine.addSubcommand(new CheckCommand(terminal));
 		commandLine.addSubcommand(new ComputeCommand(terminal));
 		commandLine.addSubcommand(new AcceptCommand(terminal));
+		commandLine.addSubcommand(new ConfigCommand(terminal));
 		commandLine.addSubcommand(new FormatCommand(terminal));
 		commandLine.addSubcommand(new ExplainCommand(terminal));
 		commandLine.addSubcommand(new CommandLine.HelpCommand());

@@ -52,7 +52,8 @@ public final class RulePageTests {
 		return rules.stream().map(rule -> DynamicContainer.dynamicContainer(rule.description().id(), of(rule)));
 	}
 
-	private Stream<DynamicNode> of(LoadedRule rule) {
+	/** Tests of the page of one rule. */
+	Stream<DynamicNode> of(LoadedRule rule) {
 		RulePage page = RulePage.of(rule.page().orElseGet(() -> fail("there is no page " + rule.rule().getClass().getSimpleName() + ".md beside the class")));
 		List<DynamicNode> tests = new ArrayList<>();
 		tests.add(DynamicTest.dynamicTest("page has its headings", () -> assertEquals(RulePage.REQUIRED_HEADINGS, page.headings())));

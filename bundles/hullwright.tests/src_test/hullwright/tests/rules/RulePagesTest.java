@@ -5,6 +5,7 @@
 package hullwright.tests.rules;
 
 import hullwright.check.Checker;
+import hullwright.testkit.MutationGuard;
 import hullwright.testkit.RulePageTests;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicNode;
@@ -18,5 +19,10 @@ class RulePagesTest {
 	@TestFactory
 	Stream<DynamicNode> cabling() {
 		return new RulePageTests(Checker.create()).ofBundle("hullwright.rules.cabling");
+	}
+
+	@TestFactory
+	Stream<DynamicNode> pagesNoticeRulesThatAreWrong() {
+		return new MutationGuard(Checker.create()).ofBundle("hullwright.rules.cabling");
 	}
 }

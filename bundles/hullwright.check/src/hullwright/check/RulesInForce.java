@@ -1,0 +1,31 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.check;
+
+import hullwright.rules.Finding;
+import hullwright.rules.RuleInForce;
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * The rules as the profile of a project leaves them.
+ *
+ * @param rules each rule, by id
+ * @param problems what is wrong with the profile, or with texts that keep it from being read
+ */
+public record RulesInForce(List<RuleInForce> rules, List<Finding> problems) {
+
+	public RulesInForce {
+		rules = List.copyOf(rules);
+		problems = List.copyOf(problems);
+	}
+
+	/** The caller holds the lock that guards reading. */
+	static RulesInForce of(ReadProject project, RuleSet rules) {
+		ProfileInForce profile = ProfileInForce.of(project, rules);
+		Stream<Finding> unread = project.problems().stream().filter(each -> project.unsound().contains(each.origin().file()));
+		return new RulesInForce(List.copyOf(profile.rules().values()), Stream.concat(unread, profile.problems().stream()).toList());
+	}
+}
