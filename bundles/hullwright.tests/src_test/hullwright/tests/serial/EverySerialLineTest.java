@@ -20,6 +20,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 
+import hullwright.analysis.Figures;
 import hullwright.analysis.serial.LevelFit;
 import hullwright.analysis.serial.SerialLineFigures;
 import hullwright.analysis.serial.SerialRelays;
@@ -31,8 +32,8 @@ import hullwright.check.Snapshot;
 import hullwright.network.Boat;
 
 /**
- * The serial lines of every example and trial boat, with every combination of options and every hull: they are good ones, so nothing
- * may be wrong with them.
+ * The serial lines of every example and trial boat, with every combination of options and every hull, with what talkers tell of their
+ * own and with all that the flow of data brings: they are good ones, so nothing may be wrong with them.
  */
 class EverySerialLineTest {
 
@@ -63,7 +64,11 @@ class EverySerialLineTest {
 	}
 
 	private static void good(Boat boat) {
-		List<SerialLineFigures> lines = SerialLineFigures.of(boat);
+		good(boat, SerialLineFigures.of(boat));
+		good(boat, new Figures(boat).serialLines());
+	}
+
+	private static void good(Boat boat, List<SerialLineFigures> lines) {
 		assertEquals(boat.serialLines().size(), lines.size());
 		for (SerialLineFigures line : lines) {
 			String name = line.line().name() + ", " + boat.selection();
