@@ -10,8 +10,6 @@ import hullwright.check.baseline.AcceptedFinding;
 import hullwright.check.baseline.Baseline;
 import hullwright.check.baseline.BaselineFile;
 import hullwright.rules.report.CheckReport;
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -79,13 +77,9 @@ final class AcceptCommand implements Callable<Integer> {
 	}
 
 	private static void write(Path file, String text) {
-		try {
-			if (Files.exists(file)) {
-				BaselinePath.read(file);
-			}
-			WholeFile.write(file, text.getBytes(StandardCharsets.UTF_8));
-		} catch (IOException e) {
-			throw new Refusal(file + " cannot be written: " + e.getMessage());
+		if (Files.exists(file)) {
+			BaselinePath.read(file);
 		}
+		WholeFile.writeOrRefuse(file, text);
 	}
 }

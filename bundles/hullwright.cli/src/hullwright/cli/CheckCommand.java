@@ -8,8 +8,11 @@ import hullwright.check.CheckClock;
 import hullwright.check.CheckRequest;
 import hullwright.check.Checker;
 import hullwright.check.WantedBoats;
+import hullwright.report.JUnitReport;
 import hullwright.report.JsonReport;
+import hullwright.report.MarkdownReport;
 import hullwright.report.ProjectReport;
+import hullwright.report.SarifReport;
 import hullwright.report.TextReport;
 import hullwright.rules.Severity;
 import hullwright.rules.report.CheckReport;
@@ -52,6 +55,9 @@ final class CheckCommand implements Callable<Integer> {
 	@Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text", description = "How to report: ${COMPLETION-CANDIDATES}; without this, text.")
 	private Format format;
 
+	@Option(names = "--output", paramLabel = "FILE", description = "Write the report to this file, whole or not at all.")
+	private Path output;
+
 	@Option(names = "--fail-on", paramLabel = "SEVERITY", defaultValue = "warning",
 			description = "From which severity on findings give exit status 1: ${COMPLETION-CANDIDATES}; without this, warning.")
 	private FailOn failOn;
@@ -89,15 +95,25 @@ final class CheckCommand implements Callable<Integer> {
 			CheckReport report = checker.check(request, () -> false, clock);
 			reports.add(new ProjectReport(project.folder(), report));
 		}
-		if (format == Format.json) {
-			terminal.out().print(JsonReport.of(reports));
+		if (output == null) {
+			terminal.out().print(written(reports, terminal.coloured()));
 		} else {
-			terminal.out().print(TextReport.of(reports, terminal.coloured()));
+			WholeFile.writeOrRefuse(output, written(reports, false));
 		}
 		if (timing) {
 			terminal.err().print(TimingText.of(clock, checker.rules()));
 		}
 		return reports.stream().mapToInt(report -> status(report.report())).max().orElse(ExitStatus.CLEAN);
+	}
+
+	private String written(List<ProjectReport> reports, boolean coloured) {
+		return switch (format) {
+		case text -> TextReport.of(reports, coloured);
+		case json -> JsonReport.of(reports);
+		case sarif -> SarifReport.of(reports, Version.number(), RepositoryRoot.pathsBelow(reports));
+		case junit -> JUnitReport.of(reports);
+		case markdown -> MarkdownReport.of(reports);
+		};
 	}
 
 	private CheckRequest request(Project project, LocalDate today) {

@@ -56,7 +56,7 @@ final class ComputeCommand implements Callable<Integer> {
 	@Option(names = "--all", description = "Every line of every table, not only the worst.")
 	private boolean all;
 
-	@Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text", description = "How to report: ${COMPLETION-CANDIDATES}; without this, text.")
+	@Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text", description = "How to report: text or json; without this, text.")
 	private Format format;
 
 	ComputeCommand(Terminal terminal) {
@@ -65,6 +65,9 @@ final class ComputeCommand implements Callable<Integer> {
 
 	@Override
 	public Integer call() {
+		if (!Format.OF_FIGURES.contains(format)) {
+			throw new Refusal("figures are written as text or json, not as " + format);
+		}
 		WantedBoats wanted = oneBoat == null ? new WantedBoats.Plainest() : oneBoat.wanted();
 		Checker checker = Checker.create();
 		Map<Project, BoatsRead> read = new LinkedHashMap<>();

@@ -4,7 +4,13 @@
  */
 package hullwright.cli;
 
+import java.util.EnumSet;
+import java.util.Set;
+
 /** How results are written. */
 enum Format {
-	text, json
+	text, json, sarif, junit, markdown;
+
+	/** Those that figures can be written in. */
+	static final Set<Format> OF_FIGURES = EnumSet.of(text, json);
 }

@@ -5,6 +5,7 @@
 package hullwright.cli;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
@@ -17,6 +18,19 @@ import java.nio.file.StandardCopyOption;
 final class WholeFile {
 
 	private WholeFile() {
+	}
+
+	/**
+	 * Writes a text into a file.
+	 *
+	 * @throws Refusal if it cannot be written; what was there is as it was
+	 */
+	static void writeOrRefuse(Path file, String text) {
+		try {
+			write(file, text.getBytes(StandardCharsets.UTF_8));
+		} catch (IOException e) {
+			throw new Refusal(file + " cannot be written: " + e.getMessage());
+		}
 	}
 
 	/**

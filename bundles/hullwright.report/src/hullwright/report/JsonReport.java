@@ -53,14 +53,7 @@ public final class JsonReport {
 		json.addProperty("asOf", report.asOf().toString());
 		json.addProperty("complete", report.complete());
 		json.add("gaps", array(report.gaps(), Function.identity()));
-		JsonObject counts = new JsonObject();
-		for (Severity severity : Severity.values()) {
-			counts.addProperty(severity.word(), report.count(severity));
-		}
-		json.add("counts", counts);
-		counts.addProperty("waived", report.countSetAside(SetAside.Waived.class));
-		counts.addProperty("inBaseline", report.countSetAside(SetAside.InBaseline.class));
-		counts.addProperty("silenced", report.countSetAside(SetAside.Silenced.class));
+		json.add("counts", counts(report));
 		json.add("findings", array(report.findings(), JsonReport::finding));
 		json.add("setAside", array(report.setAside(), JsonReport::setAside));
 		json.add("series", array(report.series(), JsonReport::series));
@@ -75,6 +68,18 @@ public final class JsonReport {
 			json.add("baseline", used);
 		});
 		return json;
+	}
+
+	/** How many findings there are of each severity, and how many do not count. */
+	static JsonObject counts(CheckReport report) {
+		JsonObject counts = new JsonObject();
+		for (Severity severity : Severity.values()) {
+			counts.addProperty(severity.word(), report.count(severity));
+		}
+		counts.addProperty("waived", report.countSetAside(SetAside.Waived.class));
+		counts.addProperty("inBaseline", report.countSetAside(SetAside.InBaseline.class));
+		counts.addProperty("silenced", report.countSetAside(SetAside.Silenced.class));
+		return counts;
 	}
 
 	private static JsonObject finding(ReportedFinding reported) {

@@ -96,7 +96,8 @@ public final class TextReport {
 		}
 	}
 
-	private static String counts(CheckReport report) {
+	/** How many findings there are of each severity, in a sentence; empty if there are none. */
+	static String counts(CheckReport report) {
 		List<String> counts = new ArrayList<>();
 		for (Severity severity : new Severity[] { Severity.ERROR, Severity.WARNING, Severity.ADVICE }) {
 			long count = report.count(severity);
@@ -109,7 +110,7 @@ public final class TextReport {
 	}
 
 	/** What was found and does not count: waived, known from the baseline, or meaningless beside its cause. */
-	private static String setAside(CheckReport report) {
+	static String setAside(CheckReport report) {
 		List<String> counts = new ArrayList<>();
 		add(counts, report.countSetAside(SetAside.Waived.class), "waived");
 		add(counts, report.countSetAside(SetAside.InBaseline.class), "in the baseline");
@@ -123,7 +124,8 @@ public final class TextReport {
 		}
 	}
 
-	private static String coverage(SeriesCoverage series) {
+	/** How much of a series was checked, in a sentence. */
+	static String coverage(SeriesCoverage series) {
 		List<String> boats = new ArrayList<>();
 		if (series.combinations() > 0) {
 			boats.add(counted(series.allCombinations(), series.combinations(), "combination of options", "combinations of options"));
@@ -138,7 +140,8 @@ public final class TextReport {
 		return (all && count > 1 ? "all " : "") + count + " " + (count == 1 ? one : several);
 	}
 
-	private static String rules(CheckReport report) {
+	/** How many rules ran, and which did not, in a sentence. */
+	static String rules(CheckReport report) {
 		String off = names(report, RuleRun.State.OFF);
 		String failed = names(report, RuleRun.State.FAILED);
 		long run = report.rules().stream().filter(rule -> rule.state() == RuleRun.State.RUN).count();
