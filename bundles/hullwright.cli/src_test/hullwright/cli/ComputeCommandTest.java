@@ -58,7 +58,7 @@ class ComputeCommandTest {
 		assertEquals("", run.err());
 		assertTrue(run.out().startsWith("Starter revision A, no options (the boat with the fewest options; --with and --hull choose another)\n"), run.out());
 		assertTrue(run.out().contains("  Weakest device: depth with 10.79 V, 1.79 V above the lowest that it works at"), run.out());
-		assertTrue(run.out().contains("Short circuits at 5 places: 5 ended in time.\n"), run.out());
+		assertTrue(run.out().contains("Short circuits at 5 places: all ended in time.\n"), run.out());
 		assertTrue(run.out().contains("Assumed where the texts are silent\n"), run.out());
 		assertTrue(run.out().contains("licensed electrician decide"), run.out());
 	}

@@ -64,6 +64,11 @@ public record LeadSizing(String of, String supply, SupplyLead lead, Current curr
 		}
 	}
 
+	/** Which part of the lead's copper the formula asks for at 3 %, 1 being all of it. */
+	public double asked() {
+		return critical.area().squareMillimetres() / MarineFeedWire.area(lead.size()).squareMillimetres();
+	}
+
 	/**
 	 * The leads of a boat; one whose voltage or current nothing tells is left out.
 	 *

@@ -45,7 +45,7 @@ final class CurrentTables {
 			}
 		}
 		loaded.sort(Comparator.comparingDouble(Loaded::used).reversed());
-		TextTable table = new TextTable("Cable or contact", ">Supply", ">Return", ">Rated", ">Used");
+		TextTable table = TextTable.worstFirst("Cable or contact", ">Supply", ">Return", ">Rated", ">Used");
 		for (Loaded each : loaded) {
 			SpanReading reading = each.reading;
 			String name = wording.name(reading.span().element(), network.name())

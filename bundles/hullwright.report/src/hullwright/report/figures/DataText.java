@@ -34,7 +34,7 @@ final class DataText {
 
 	/** What devices cannot do without, those that lack it first. */
 	TextTable wants() {
-		TextTable table = new TextTable("Device", "Needs", ">At least every", "Gets it from", ">Every", ">Takes at most", "");
+		TextTable table = TextTable.worstFirst("Device", "Needs", ">At least every", "Gets it from", ">Every", ">Takes at most", "");
 		data.wants().stream().sorted(Comparator.comparing(WantedData::isMet)).forEach(each -> {
 			List<DataPath> paths = each.paths();
 			table.row(wording.name(each.device()), each.wanting().uses().stream().map(MessageUse::toString).collect(Collectors.joining(" or ")),

@@ -72,7 +72,7 @@ final class DeviceTable {
 	}
 
 	TextTable table() {
-		TextTable table = new TextTable("Device", ">Lowest", ">Starting", ">Usual", ">Highest", ">Above limit", ">Drop", ">Return", ">Draws", "Worst in");
+		TextTable table = TextTable.worstFirst("Device", ">Lowest", ">Starting", ">Usual", ">Highest", ">Above limit", ">Drop", ">Return", ">Draws", "Worst in");
 		for (Row row : rows) {
 			Current draws = row.lowest.current();
 			table.row(wording.name(row.device, network.name()), Wording.volts(row.lowest.voltage()), Wording.volts(row.starting),

@@ -57,8 +57,8 @@ final class DropTables {
 
 	/** Leads beside what the feed-wire formula asks. */
 	TextTable leads() {
-		TextTable table = new TextTable("Lead of", ">Length", ">Wire", ">Sized for", ">Asked at 3 %", "", ">Asked at 10 %", "");
-		for (LeadSizing each : boat.leadSizings()) {
+		TextTable table = TextTable.worstFirst("Lead of", ">Length", ">Wire", ">Sized for", ">Asked at 3 %", "", ">Asked at 10 %", "");
+		for (LeadSizing each : boat.leadSizings().stream().sorted(Comparator.comparingDouble(LeadSizing::asked).reversed()).toList()) {
 			table.row(wording.name(each.of()), Wording.metres(each.lead().length()), each.lead().size().toString(), Wording.amperes(each.current()),
 					area(each.critical().area()), each.critical().fulfilled() ? "" : "thinner", area(each.other().area()),
 					each.other().fulfilled() ? "" : "thinner");

@@ -23,7 +23,7 @@ import java.util.stream.Collectors;
 final class FaultTable {
 
 	private static final Comparator<ShortCircuit> WORST_FIRST = Comparator.comparingInt(FaultTable::weight)
-			.thenComparing(each -> each.ended().map(Duration::seconds).orElse(0.0), Comparator.reverseOrder());
+			.thenComparing(FaultTable::lasting, Comparator.reverseOrder());
 
 	private final List<ShortCircuit> worst;
 	private final Wording wording;
@@ -54,6 +54,12 @@ final class FaultTable {
 		};
 	}
 
+	/** How long it lasts against what the weakest wire stands; in seconds where nothing tells that. */
+	private static double lasting(ShortCircuit fault) {
+		double ended = fault.ended().map(Duration::seconds).orElse(0.0);
+		return fault.stands().map(stands -> ended / stands.seconds()).orElse(ended);
+	}
+
 	boolean isEmpty() {
 		return worst.isEmpty();
 	}
@@ -61,17 +67,20 @@ final class FaultTable {
 	/** One sentence on all places. */
 	String summary() {
 		Map<ShortCircuit.Verdict, Long> counts = worst.stream().collect(Collectors.groupingBy(ShortCircuit::verdict, TreeMap::new, Collectors.counting()));
-		return "Short circuits at " + worst.size() + " places: "
-				+ counts.entrySet().stream().map(each -> each.getValue() + " " + word(each.getKey())).collect(Collectors.joining(", ")) + ".";
+		return "Short circuits at " + worst.size() + (worst.size() == 1 ? " place: " : " places: ")
+				+ counts.entrySet().stream().map(each -> (counts.size() == 1 ? worst.size() == 1 ? "" : "all " : each.getValue() + " ") + word(each.getKey()))
+						.collect(Collectors.joining(", "))
+				+ ".";
 	}
 
 	TextTable table() {
-		TextTable table = new TextTable("Short circuit at", ">Current", "Opens", ">Within at most", "Weakest wire", ">Stands it for", "Verdict");
+		TextTable table = TextTable.worstFirst("Short circuit at", ">Current", "Opens", ">Within at most", "Weakest wire", ">Stands it for", "Verdict");
+		boolean alike = worst.stream().map(ShortCircuit::verdict).distinct().count() == 1;
 		for (ShortCircuit each : worst) {
 			table.row(wording.name(each.at(), network.name()), Wording.amperes(each.current()) + each.limitedBy().map(none -> " *").orElse(""),
 					each.openings().stream().map(this::opening).collect(Collectors.joining(", then ")), each.ended().map(Wording::time).orElse("-"),
 					each.conductor().map(name -> wording.name(name, network.name())).orElse(""), each.stands().map(Wording::time).orElse(""),
-					word(each.verdict()));
+					alike ? "" : word(each.verdict()));
 		}
 		return table;
 	}

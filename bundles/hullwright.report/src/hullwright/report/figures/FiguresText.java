@@ -9,6 +9,7 @@ import hullwright.analysis.electrics.BoatElectrics;
 import hullwright.analysis.line.LineFigures;
 import hullwright.analysis.traffic.BusFigures;
 import hullwright.network.Network;
+import hullwright.report.WrappedText;
 import hullwright.rules.Finding;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -23,9 +24,6 @@ public final class FiguresText {
 	private static final int SOME = 8;
 
 	private static final String INDENT = "  ";
-
-	/** In characters. */
-	private static final int WIDTH = 110;
 
 	private static final String CAUTION = "These figures are estimates for design. Wires, contacts and devices differ: measure after installation. "
 			+ "Local codes, the makers' instructions and a licensed electrician decide. Batteries deliver thousands of amperes into a short "
@@ -176,10 +174,8 @@ public final class FiguresText {
 			return;
 		}
 		line(title);
-		table.lines(INDENT, most, WIDTH).forEach(this::line);
-		if (table.size() > most) {
-			line(INDENT + "and " + (table.size() - most) + " more, none of them worse (--all shows them)");
-		}
+		table.lines(INDENT, most, WrappedText.PAGE).forEach(this::line);
+		table.rest(most).ifPresent(rest -> line(INDENT + rest));
 		line("");
 	}
 
@@ -187,20 +183,8 @@ public final class FiguresText {
 		sentence(INDENT, sentence);
 	}
 
-	/** A sentence, broken between words where it grows too wide. */
-	private void sentence(String first, String sentence) {
-		String indent = first;
-		String rest = sentence;
-		while (indent.length() + rest.length() > WIDTH) {
-			int end = rest.lastIndexOf(' ', WIDTH - indent.length());
-			if (end <= 0) {
-				break;
-			}
-			line(indent + rest.substring(0, end));
-			rest = rest.substring(end + 1);
-			indent = first + first;
-		}
-		line(indent + rest);
+	private void sentence(String indent, String sentence) {
+		WrappedText.lines(indent, indent + indent, sentence, WrappedText.PAGE).forEach(this::line);
 	}
 
 	private void line(String line) {

@@ -9,6 +9,7 @@ import hullwright.analysis.electrics.StateElectrics;
 import hullwright.analysis.power.BreakingCurrent;
 import hullwright.analysis.power.FuseReading;
 import hullwright.quantity.Current;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,32 +30,40 @@ final class FuseTable {
 					most(breaking).compareTo(most(other.breaking)) >= 0 ? breaking : other.breaking);
 		}
 
+		/** Which part of its rating the most that flows through it is. */
+		double used() {
+			return Math.max(carries.current().amperes(), starting.amperes()) / carries.fuse().rating().amperes();
+		}
+
 		private static Current most(BreakingCurrent breaking) {
 			return breaking.asked().orElse(new Current(Double.MAX_VALUE));
 		}
 	}
 
-	private final Map<String, Asked> fuses = new LinkedHashMap<>();
+	private final List<Asked> fuses;
 	private final Wording wording;
 
 	FuseTable(BoatElectrics boat, Wording wording) {
 		this.wording = wording;
+		Map<String, Asked> worst = new LinkedHashMap<>();
 		for (StateElectrics state : boat.states()) {
 			List<FuseReading> carried = state.lowest().fuses();
 			for (int i = 0; i < carried.size(); i++) {
 				Asked asked = new Asked(carried.get(i), state.starting().fuses().get(i).current(), state.breaking().get(i));
-				fuses.merge(carried.get(i).owner() + Wording.side(carried.get(i).side()), asked, Asked::worse);
+				worst.merge(carried.get(i).owner() + Wording.side(carried.get(i).side()), asked, Asked::worse);
 			}
 		}
+		fuses = worst.values().stream()
+				.sorted(Comparator.comparing((Asked each) -> each.breaking.isExceeded()).thenComparing(Asked::used).reversed()).toList();
 	}
 
 	TextTable table() {
-		TextTable table = new TextTable("Fuse or breaker", ">Rated", ">Carries", ">Starting", ">Used", ">Breaks", ">Asked to break");
-		for (Asked each : fuses.values()) {
+		TextTable table = TextTable.worstFirst("Fuse or breaker", ">Rated", ">Carries", ">Starting", ">Used", ">Breaks", ">Asked to break");
+		for (Asked each : fuses) {
 			FuseReading fuse = each.carries;
 			table.row(wording.name(fuse.owner()) + Wording.side(fuse.side()) + fuse.fuse().kind().map(kind -> " (" + kind.identity().name() + ")").orElse(""),
 					Wording.amperes(fuse.fuse().rating()), Wording.amperes(fuse.current()), Wording.amperes(each.starting),
-					Wording.perCent(Math.max(fuse.current().amperes(), each.starting.amperes()) / fuse.fuse().rating().amperes()),
+					Wording.perCent(each.used()),
 					Wording.amperes(each.breaking.able()), Wording.amperes(each.breaking.asked()) + (each.breaking.isExceeded() ? " !" : ""));
 		}
 		return table;
@@ -62,10 +71,12 @@ final class FuseTable {
 
 	/** What the marks in the table mean, where they occur. */
 	List<String> notes() {
-		Optional<String> unknown = fuses.values().stream().filter(each -> each.breaking.asked().isEmpty()).findFirst()
-				.map(each -> "- No resistance is stated between that fuse and its bank or supply, so its fault current cannot be told.");
-		Optional<String> exceeded = fuses.values().stream().filter(each -> each.breaking.isExceeded()).findFirst()
+		Optional<String> unknown = fuses.stream().filter(each -> each.breaking.asked().isEmpty()).findFirst()
+				.map(each -> "- under 'Asked to break': no resistance is stated between the fuse and its bank or supply, so nothing tells that current.");
+		Optional<String> unable = fuses.stream().filter(each -> each.breaking.able().isEmpty()).findFirst()
+				.map(each -> "- under 'Breaks': nothing tells what kind of fuse it is, or the catalog not what that kind breaks.");
+		Optional<String> exceeded = fuses.stream().filter(each -> each.breaking.isExceeded()).findFirst()
 				.map(each -> "! A short circuit right behind the fuse drives more through it than it can break.");
-		return Stream.of(unknown, exceeded).flatMap(Optional::stream).toList();
+		return Stream.of(unable, unknown, exceeded).flatMap(Optional::stream).toList();
 	}
 }

@@ -27,7 +27,7 @@ final class LossTable {
 	}
 
 	TextTable table() {
-		TextTable table = new TextTable("If this fails", "", ">Without power", ">Cut off", "And");
+		TextTable table = TextTable.worstFirst("If this fails", "Kind", ">Without power", ">Cut off", "And");
 		for (Loss each : losses) {
 			String home = each.element().substring(0, Math.max(0, each.element().lastIndexOf('.')));
 			table.row(wording.name(each.element()) + each.other().map(other -> " | " + wording.name(other, home)).orElse("") + Wording.side(each.side()), word(each.what()),

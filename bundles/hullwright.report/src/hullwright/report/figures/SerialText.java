@@ -40,7 +40,7 @@ final class SerialText {
 
 	/** What is told on each line against what it carries, in characters a second, and how long a sentence takes at most until it is out. */
 	TextTable loads() {
-		TextTable table = new TextTable("Line", "Signals at", ">Carries", ">Regular", ">Used", ">With events", ">To 80 %", ">Busiest", ">Takes at most");
+		TextTable table = TextTable.worstFirst("Line", "Signals at", ">Carries", ">Regular", ">Used", ">With events", ">To 80 %", ">Busiest", ">Takes at most");
 		for (SerialLineFigures line : fullestFirst()) {
 			table.row(name(line), line.rate().rate().map(SerialProblemText::rate).orElse("-"),
 					line.use().map(use -> characters(use.carries().perSecond())).orElse("-"), characters(line.load().regular().perSecond()),
@@ -66,7 +66,7 @@ final class SerialText {
 
 	/** The talker of each line beside its listeners. */
 	TextTable ends() {
-		TextTable table = new TextTable("Line", "Talker", ">Listeners", ">Can drive", ">Draw", ">Can give", "Levels", "Grounds", "Shield");
+		TextTable table = TextTable.worstFirst("Line", "Talker", ">Listeners", ">Can drive", ">Draw", ">Can give", "Levels", "Grounds", "Shield");
 		for (SerialLineFigures line : lines.stream().sorted(Comparator.comparing(line -> worst(line.joints()))).toList()) {
 			for (TalkerDrive drive : line.drives()) {
 				List<Joint> joints = line.joints().stream().filter(each -> each.talker().equals(drive.talker())).toList();

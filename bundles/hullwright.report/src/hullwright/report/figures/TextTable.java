@@ -4,9 +4,11 @@
  */
 package hullwright.report.figures;
 
+import hullwright.report.WrappedText;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Rows of words and figures in aligned columns; figures stand at the right of their columns.
@@ -15,14 +17,15 @@ final class TextTable {
 
 	private static final String GAP = "  ";
 
-	/** Stands where a text was cut. */
-	private static final String CUT = "...";
+	/** Before what does not fit in the first line of a cell. */
+	private static final String NEXT = "  ";
 
 	/** No column of texts is made narrower than this. */
 	private static final int LEAST = 16;
 
 	private final String[] heads;
 	private final boolean[] right;
+	private final boolean worstFirst;
 	private final List<String[]> rows = new ArrayList<>();
 
 	/**
@@ -31,12 +34,22 @@ final class TextTable {
 	 * @param heads what stands above the columns; one that begins with '>' is that of figures
 	 */
 	TextTable(String... heads) {
+		this(false, heads);
+	}
+
+	private TextTable(boolean worstFirst, String... heads) {
+		this.worstFirst = worstFirst;
 		right = new boolean[heads.length];
 		this.heads = new String[heads.length];
 		for (int i = 0; i < heads.length; i++) {
 			right[i] = heads[i].startsWith(">");
 			this.heads[i] = right[i] ? heads[i].substring(1) : heads[i];
 		}
+	}
+
+	/** A table without rows, of which no row will be worse than one above it. */
+	static TextTable worstFirst(String... heads) {
+		return new TextTable(true, heads);
 	}
 
 	void row(String... cells) {
@@ -50,16 +63,17 @@ final class TextTable {
 		return rows.isEmpty();
 	}
 
-	/** How many rows it has. */
-	int size() {
-		return rows.size();
+	/** What is left to say if no more than that many rows are shown. */
+	Optional<String> rest(int most) {
+		return rows.size() <= most ? Optional.empty()
+				: Optional.of("and " + (rows.size() - most) + " more" + (worstFirst ? ", none of them worse" : "") + " (--all shows them)");
 	}
 
 	/**
 	 * The lines of the table, columns without a single entry left out.
 	 *
 	 * @param most how many rows are wanted at most
-	 * @param width how long a line may be; texts are cut where it would be longer, figures never
+	 * @param width how long a line may be; texts go on in the next one where it would be longer, figures never
 	 */
 	List<String> lines(String indent, int most, int width) {
 		List<String[]> shown = rows.subList(0, Math.min(most, rows.size()));
@@ -73,8 +87,8 @@ final class TextTable {
 		}
 		narrow(widths, width - indent.length());
 		List<String> lines = new ArrayList<>();
-		lines.add(line(indent, heads, widths));
-		shown.forEach(row -> lines.add(line(indent, row, widths)));
+		lines.addAll(lines(indent, heads, widths));
+		shown.forEach(row -> lines.addAll(lines(indent, row, widths)));
 		return lines;
 	}
 
@@ -95,6 +109,21 @@ final class TextTable {
 		}
 	}
 
+	/** A row, in more than one line if a cell is too long for its column. */
+	private List<String> lines(String indent, String[] cells, int[] widths) {
+		List<List<String>> broken = new ArrayList<>();
+		for (int column = 0; column < cells.length; column++) {
+			broken.add(right[column] || widths[column] == 0 ? List.of(cells[column]) : WrappedText.lines("", NEXT, cells[column], widths[column]));
+		}
+		List<String> lines = new ArrayList<>();
+		int deepest = broken.stream().mapToInt(List::size).max().orElse(0);
+		for (int depth = 0; depth < deepest; depth++) {
+			int at = depth;
+			lines.add(line(indent, broken.stream().map(cell -> at < cell.size() ? cell.get(at) : "").toArray(String[]::new), widths));
+		}
+		return lines;
+	}
+
 	private String line(String indent, String[] cells, int[] widths) {
 		StringBuilder line = new StringBuilder(indent);
 		boolean first = true;
@@ -102,7 +131,7 @@ final class TextTable {
 			if (widths[column] == 0) {
 				continue;
 			}
-			String cell = cells[column].length() <= widths[column] ? cells[column] : cells[column].substring(0, widths[column] - CUT.length()) + CUT;
+			String cell = cells[column];
 			String blanks = " ".repeat(widths[column] - cell.length());
 			line.append(first ? "" : GAP).append(right[column] ? blanks + cell : cell + blanks);
 			first = false;

@@ -75,7 +75,7 @@ final class TrafficText {
 
 	/** The messages with the least time to spare first; those without a bound before all. */
 	TextTable table() {
-		TextTable table = new TextTable("Message", "From", ">Every", ">Frames", ">Takes at most", ">Spare");
+		TextTable table = TextTable.worstFirst("Message", "From", ">Every", ">Frames", ">Takes at most", ">Spare");
 		figures.responses().messages().stream().sorted(Comparator.comparing(TrafficText::usedUp).reversed()).forEach(each -> table.row(
 				each.message().pgn().number() + each.message().value().map(value -> " as " + value.value()).orElse("")
 						+ each.message().instance().map(number -> " instance " + number).orElse(""),

@@ -5,6 +5,7 @@
 package hullwright.tests.report;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.google.gson.JsonElement;
@@ -22,12 +23,14 @@ import hullwright.report.figures.ProjectFigures;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.BinaryOperator;
+import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -49,6 +52,24 @@ class TextFiguresTest {
 	@ValueSource(strings = { "first-power-up", "day-boat", "harbour-pilot", "twin-cruiser", "motor-yacht", "faulty", "faulty-text" })
 	void noLineIsWiderThanAPage(String example) throws IOException {
 		FiguresText.of(figures(example), true).lines().forEach(line -> assertTrue(line.length() <= 110, line));
+	}
+
+	@ParameterizedTest
+	@ValueSource(strings = { "first-power-up", "day-boat", "harbour-pilot", "twin-cruiser", "motor-yacht", "faulty" })
+	void noNameIsCut(String example) throws IOException {
+		assertFalse(FiguresText.of(figures(example), true).contains("..."));
+	}
+
+	@ParameterizedTest
+	@ValueSource(strings = { "first-power-up", "day-boat", "harbour-pilot", "twin-cruiser", "motor-yacht", "faulty" })
+	void whatIsLeftOutIsNotWorse(String example) throws IOException {
+		for (PrintedTable fuses : PrintedTable.in(FiguresText.of(figures(example), true), "Fuses and breakers")) {
+			List<Integer> used = fuses.rows().stream().map(row -> Integer.valueOf(fuses.figure(row, "Used").replace(" %", ""))).toList();
+			assertEquals(used.stream().sorted(Comparator.reverseOrder()).toList(), used);
+		}
+		String some = FiguresText.of(figures(example), false);
+		Stream.of("Supplies", "Banks and converters", "The simple formula").flatMap(title -> PrintedTable.in(some, title).stream())
+				.forEach(inOrder -> assertFalse(inOrder.rows().toString().contains("none of them worse"), inOrder.title()));
 	}
 
 	@ParameterizedTest
