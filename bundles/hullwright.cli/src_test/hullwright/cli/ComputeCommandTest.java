@@ -96,6 +96,14 @@ class ComputeCommandTest {
 	}
 
 	@Test
+	void statesThatAreAlikeAreToldAsSuch() {
+		assertTrue(Run.of("compute", example("day-boat")).out().replace("\n", " ").contains("Power states: laid up, main switch off (no device on a network is fed); "
+				+ "at anchor; under way (as at anchor); starting (the networks as under way). "));
+		assertFalse(Run.of("compute", "--state", "underWay", example("day-boat")).out().contains("Power states"));
+		assertFalse(Run.of("compute", example("first-power-up")).out().contains("Power states"));
+	}
+
+	@Test
 	void anUnknownStateIsRefusedAndTheKnownOnesAreNamed() {
 		Run run = Run.of("compute", "--state", "racing", example("harbour-pilot"));
 		assertEquals(2, run.status());

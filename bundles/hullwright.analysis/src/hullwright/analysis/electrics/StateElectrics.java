@@ -9,6 +9,7 @@ import java.util.Optional;
 
 import hullwright.analysis.fault.ShortCircuit;
 import hullwright.analysis.power.BreakingCurrent;
+import hullwright.analysis.power.DeviceReading;
 import hullwright.analysis.power.PowerFlow;
 import hullwright.analysis.power.TapPlace;
 import hullwright.network.power.PowerState;
@@ -32,5 +33,22 @@ public record StateElectrics(Optional<PowerState> state, PowerFlow nominal, Powe
 		taps = List.copyOf(taps);
 		shortCircuits = List.copyOf(shortCircuits);
 		breaking = List.copyOf(breaking);
+	}
+
+	/** Whether every figure is the same in another state. */
+	public boolean isAlike(StateElectrics other) {
+		return nominal.isAlike(other.nominal) && lowest.isAlike(other.lowest) && highest.isAlike(other.highest) && starting.isAlike(other.starting)
+				&& taps.equals(other.taps) && shortCircuits.equals(other.shortCircuits) && breaking.equals(other.breaking);
+	}
+
+	/** Whether every figure of the networks is the same in another state; banks and supplies that feed none may differ. */
+	public boolean feedsAlike(StateElectrics other) {
+		return nominal.feedsAlike(other.nominal) && lowest.feedsAlike(other.lowest) && highest.feedsAlike(other.highest)
+				&& starting.feedsAlike(other.starting) && taps.equals(other.taps) && shortCircuits.equals(other.shortCircuits);
+	}
+
+	/** Whether any device gets power from its network. */
+	public boolean feedsAny() {
+		return lowest.devices().stream().anyMatch(DeviceReading::fed);
 	}
 }

@@ -31,6 +31,11 @@ public record Conditions(BankLevel banks, LoadLevel loads, Temperature conductor
 	/** The temperature at which tables of resistance are given. */
 	public static final Temperature USUAL = new Temperature(20);
 
+	/** The same in another power state. */
+	public Conditions in(Optional<PowerState> another) {
+		return new Conditions(banks, loads, conductors, another);
+	}
+
 	/** Everything as it usually is. */
 	public static Conditions nominal(Optional<PowerState> state) {
 		return new Conditions(BankLevel.NOMINAL, LoadLevel.NOMINAL, USUAL, state);

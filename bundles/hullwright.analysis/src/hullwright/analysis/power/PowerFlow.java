@@ -37,6 +37,18 @@ public record PowerFlow(Conditions conditions, List<DeviceReading> devices, List
 		assumptions = List.copyOf(assumptions);
 	}
 
+	/** Whether every figure is the same in another, which may be of another power state. */
+	public boolean isAlike(PowerFlow other) {
+		return conditions.in(other.conditions.state()).equals(other.conditions)
+				&& new PowerFlow(other.conditions, devices, sections, entries, spans, fuses, sources, shifts, problems, assumptions).equals(other);
+	}
+
+	/** Whether every figure of the networks is the same in another, whatever banks do that feed none. */
+	public boolean feedsAlike(PowerFlow other) {
+		return devices.equals(other.devices) && sections.equals(other.sections) && entries.equals(other.entries) && spans.equals(other.spans)
+				&& shifts.equals(other.shifts);
+	}
+
 	/** What a device gets. */
 	public Optional<DeviceReading> of(String device) {
 		return devices.stream().filter(each -> each.device().equals(device)).findFirst();

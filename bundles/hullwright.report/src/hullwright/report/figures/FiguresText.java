@@ -72,6 +72,7 @@ public final class FiguresText {
 		String revision = boat.boat().revision().isEmpty() ? "" : " revision " + boat.boat().revision();
 		line(boat.boat().series() + revision + ", " + boat.boat().selection()
 				+ (project.plainest() ? " (the boat with the fewest options; --with and --hull choose another)" : ""));
+		new StateText(boat.states()).sentence().ifPresent(each -> sentence("", each));
 		line("");
 		List<ProblemText.Told> problems = new ProblemText(figures, wording).all();
 		for (ProblemText.Told problem : problems) {
