@@ -5,11 +5,15 @@
 package hullwright.analysis.traffic;
 
 import hullwright.network.Boat;
+import hullwright.network.data.KeyValue;
+import hullwright.network.data.Pgn;
 import hullwright.quantity.Duration;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * The traffic of a network in figures.
@@ -41,7 +45,7 @@ public record BusFigures(NetworkTraffic traffic, BusLoad load, PowerUp powerUp, 
 	 * @param passed what bridges and gateways bring into them
 	 */
 	public static List<BusFigures> of(Boat boat, List<PassedMessage> passed) {
-		Map<PassedMessage, Double> jitters = new HashMap<>();
+		Map<PassedMessage, Double> jitters = new IdentityHashMap<>();
 		List<NetworkTraffic> traffic = traffic(boat, passed, jitters);
 		List<ResponseTimes> responses = responses(traffic);
 		for (int round = 0; round < ROUNDS && inherit(passed, traffic, responses, jitters); round++) {
@@ -64,24 +68,34 @@ public record BusFigures(NetworkTraffic traffic, BusLoad load, PowerUp powerUp, 
 		return traffic.stream().map(each -> ResponseTimes.of(each, BusAssumptions.STANDARD)).toList();
 	}
 
+	/** What a message is heard as. */
+	private record Sent(String network, String sender, int pgn, Optional<KeyValue> value, Optional<Integer> instance) {
+	}
+
 	/** Takes the response times on one network as jitter on the next; tells whether any of them has grown. */
 	private static boolean inherit(List<PassedMessage> passed, List<NetworkTraffic> traffic, List<ResponseTimes> responses, Map<PassedMessage, Double> jitters) {
-		boolean grown = false;
-		for (PassedMessage each : passed) {
-			for (int i = 0; i < traffic.size() && each.heard().isPresent(); i++) {
-				if (traffic.get(i).network().equals(each.heard().get().network())) {
-					double now = responses.get(i).messages().stream().filter(response -> isHeard(response.message(), each)).map(MessageResponse::time)
-							.filter(ResponseTime.Bounded.class::isInstance).mapToDouble(time -> ((ResponseTime.Bounded) time).worst().seconds()).max().orElse(0);
-					grown |= now > jitters.getOrDefault(each, 0.0) + SETTLED;
-					jitters.merge(each, now, Math::max);
+		if (passed.stream().allMatch(each -> each.heard().isEmpty())) {
+			return false;
+		}
+		Map<Sent, Double> worst = new HashMap<>();
+		for (int i = 0; i < traffic.size(); i++) {
+			for (MessageResponse each : responses.get(i).messages()) {
+				BusMessage sent = each.message();
+				if (each.time() instanceof ResponseTime.Bounded bounded) {
+					worst.merge(new Sent(traffic.get(i).network(), sent.sender(), sent.pgn().number(), sent.value(), sent.instance()),
+							bounded.worst().seconds(), Math::max);
 				}
 			}
 		}
+		boolean grown = false;
+		for (PassedMessage each : passed) {
+			if (each.heard().isPresent() && each.message().use().message() instanceof Pgn pgn) {
+				double now = worst.getOrDefault(new Sent(each.heard().get().network(), each.heard().get().sender(), pgn.number(),
+						each.message().use().value(), each.message().instance()), 0.0);
+				grown |= now > jitters.getOrDefault(each, 0.0) + SETTLED;
+				jitters.merge(each, now, Math::max);
+			}
+		}
 		return grown;
-	}
-
-	private static boolean isHeard(BusMessage sent, PassedMessage passed) {
-		return sent.sender().equals(passed.heard().orElseThrow().sender()) && sent.pgn().equals(passed.message().use().message())
-				&& sent.value().equals(passed.message().use().value()) && sent.instance().equals(passed.message().instance());
 	}
 }
