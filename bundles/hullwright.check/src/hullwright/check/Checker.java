@@ -5,6 +5,8 @@
 package hullwright.check;
 
 import hullwright.check.baseline.Baseline;
+import hullwright.check.plugin.HousePlugins;
+import hullwright.check.plugin.TrustedPlugins;
 import hullwright.lang.HullLanguage;
 import hullwright.lang.imports.Imports;
 import hullwright.lang.imports.VisibleCatalogs;
@@ -49,7 +51,8 @@ public final class Checker {
 	/** Rules take microseconds; one that takes this long for one boat will not end. */
 	private static final Duration RULE_LIMIT = Duration.ofSeconds(10);
 
-	private final RuleSet rules;
+	private final RuleSet shipped;
+	private final HouseRules house;
 	private final SpecReader reader = new SpecReader();
 	/** Plans of series whose file and imports have not changed since; the series goes when its file is read again. */
 	private final Map<Series, SeriesPlan> plans = new WeakHashMap<>();
@@ -62,7 +65,8 @@ public final class Checker {
 	 * @param ruleLimit how long a rule may take for one boat
 	 */
 	Checker(RuleSet rules, Duration ruleLimit) {
-		this.rules = rules;
+		shipped = rules;
+		house = new HouseRules(rules, TrustedPlugins.ofUser());
 		this.watch = new WatchedRun(guard, ruleLimit);
 	}
 
@@ -79,13 +83,23 @@ public final class Checker {
 	/** What is in force for a project: each rule as its profile leaves it. */
 	public RulesInForce inForce(Snapshot snapshot) {
 		synchronized (READING) {
-			return RulesInForce.of(reader.read(snapshot), rules);
+			return RulesInForce.of(reader.read(snapshot), house.of(snapshot));
 		}
 	}
 
-	/** The rules, as they were found. */
+	/** The rules that ship, as they were found. */
 	public RuleSet rules() {
-		return rules;
+		return shipped;
+	}
+
+	/** The rules for a project: those that ship, and those of the house that are trusted. */
+	public RuleSet rules(Snapshot snapshot) {
+		return house.of(snapshot);
+	}
+
+	/** The plugins that a project and its user have. */
+	public HousePlugins plugins(Snapshot snapshot) {
+		return house.plugins(snapshot);
 	}
 
 	/** Checks a project. Whatever the texts are, it returns a report and does not throw. */
@@ -112,6 +126,7 @@ public final class Checker {
 	 */
 	public CheckReport check(CheckRequest request, BooleanSupplier cancelled, CheckClock clock) {
 		long begun = System.nanoTime();
+		RuleSet rules = house.of(request.snapshot());
 		ReadProject project;
 		ProfileInForce profile;
 		List<SeriesPlan> wanted = new ArrayList<>();
@@ -134,14 +149,14 @@ public final class Checker {
 		profile.problems().forEach(problem -> findings.add(ofText(problem)));
 		notInForce.forEach(problem -> findings.add(ofText(problem)));
 		begun = lap(clock, CheckClock.Stage.PLANNING, begun);
-		BoatsChecked boats = checkBoats(request, project, wanted, profile, gaps, cancelled, clock);
+		BoatsChecked boats = checkBoats(request, project, wanted, rules, profile, gaps, cancelled, clock);
 		begun = lap(clock, CheckClock.Stage.CHECKING, begun);
 		rules.rules().forEach(rule -> failureOf(rule).ifPresent(failure -> {
 			findings.add(ofText(failure));
 			gaps.add("rule " + rule.description().id() + " failed and is off for the rest of the session");
 		}));
 		List<SetAside> setAside = new ArrayList<>(boats.silenced());
-		List<RuleRun> runs = ruleRuns(profile);
+		List<RuleRun> runs = ruleRuns(rules, profile);
 		boolean everyBoat = request.boats() instanceof WantedBoats.All && boats.coverage().stream().allMatch(SeriesCoverage::allCombinations);
 		Predicate<String> looked = rule -> everyBoat && runs.stream().anyMatch(run -> run.rule().equals(rule) && run.state() == RuleRun.State.RUN);
 		Waivers waivers = new Waivers(wanted, request.asOf());
@@ -266,7 +281,7 @@ public final class Checker {
 		return paths;
 	}
 
-	private BoatsChecked checkBoats(CheckRequest request, ReadProject project, List<SeriesPlan> wanted, ProfileInForce profile, List<String> gaps,
+	private BoatsChecked checkBoats(CheckRequest request, ReadProject project, List<SeriesPlan> wanted, RuleSet rules, ProfileInForce profile, List<String> gaps,
 			BooleanSupplier cancelled, CheckClock clock) {
 		List<LoadedRule> running = rules.rules().stream().filter(rule -> profile.rules().get(rule.description().id()).on()).toList();
 		Predicate<Origin> known = new KnownPlaces(request.snapshot(), project);
@@ -295,7 +310,7 @@ public final class Checker {
 				"rule " + id + " of bundle " + rule.contributor() + " failed and is off for the rest of the session: " + reason, List.of()));
 	}
 
-	private List<RuleRun> ruleRuns(ProfileInForce profile) {
+	private List<RuleRun> ruleRuns(RuleSet rules, ProfileInForce profile) {
 		Map<String, RuleRun> runs = new TreeMap<>();
 		for (LoadedRule rule : rules.rules()) {
 			String id = rule.description().id();

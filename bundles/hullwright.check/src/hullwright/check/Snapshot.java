@@ -4,6 +4,7 @@
  */
 package hullwright.check;
 
+import hullwright.check.plugin.HousePlugins;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileVisitResult;
@@ -31,10 +32,15 @@ public final class Snapshot {
 	/** How deep folders may nest below a project; deeper is a loop of links or no project. */
 	static final int DEEPEST_FOLDER = 32;
 
-	private final SortedMap<String, FileContent> files;
+	/** The folder of a project in which it keeps the jars of its own rules. */
+	public static final String PLUGIN_FOLDER = "rules";
 
-	private Snapshot(SortedMap<String, FileContent> files) {
+	private final SortedMap<String, FileContent> files;
+	private final SortedMap<String, byte[]> plugins;
+
+	private Snapshot(SortedMap<String, FileContent> files, SortedMap<String, byte[]> plugins) {
 		this.files = Collections.unmodifiableSortedMap(files);
+		this.plugins = Collections.unmodifiableSortedMap(plugins);
 	}
 
 	/**
@@ -55,7 +61,7 @@ public final class Snapshot {
 	public static Snapshot of(Map<String, String> texts) {
 		SortedMap<String, FileContent> files = new TreeMap<>();
 		texts.forEach((path, text) -> files.put(path, content(text)));
-		return new Snapshot(files);
+		return new Snapshot(files, new TreeMap<>());
 	}
 
 	/**
@@ -92,7 +98,7 @@ public final class Snapshot {
 				return FileVisitResult.CONTINUE;
 			}
 		});
-		return new Snapshot(files);
+		return new Snapshot(files, HousePlugins.jarsIn(root.resolve(PLUGIN_FOLDER), PLUGIN_FOLDER + "/"));
 	}
 
 	/** Whether a folder is hidden or holds what a build made. */
@@ -136,7 +142,12 @@ public final class Snapshot {
 	public Snapshot with(String path, String text) {
 		SortedMap<String, FileContent> changed = new TreeMap<>(files);
 		changed.put(path, content(text));
-		return new Snapshot(changed);
+		return new Snapshot(changed, plugins);
+	}
+
+	/** The jars with rules of the house, by where they are. */
+	public SortedMap<String, byte[]> plugins() {
+		return plugins;
 	}
 
 	/** The files by path, in order of path. */

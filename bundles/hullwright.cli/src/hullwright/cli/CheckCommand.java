@@ -101,7 +101,7 @@ final class CheckCommand implements Callable<Integer> {
 			WholeFile.writeOrRefuse(output, written(reports, false));
 		}
 		if (timing) {
-			terminal.err().print(TimingText.of(clock, checker.rules()));
+			terminal.err().print(TimingText.of(clock, projects.all().stream().map(each -> checker.rules(each.snapshot())).toList()));
 		}
 		return reports.stream().mapToInt(report -> status(report.report())).max().orElse(ExitStatus.CLEAN);
 	}

@@ -6,6 +6,7 @@ package hullwright.cli;
 
 import hullwright.check.Checker;
 import hullwright.check.LoadedRule;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -31,9 +32,19 @@ final class ExplainCommand implements Callable<Integer> {
 		this.terminal = terminal;
 	}
 
+	/** Those that ship, and those of the house where this is given within a project. */
+	private static List<LoadedRule> rules() {
+		Checker checker = Checker.create();
+		try {
+			return checker.rules(Project.of(List.of("."), Path.of("")).get(0).snapshot()).rules();
+		} catch (Refusal noProject) {
+			return checker.rules().rules();
+		}
+	}
+
 	@Override
 	public Integer call() {
-		List<LoadedRule> rules = Checker.create().rules().rules();
+		List<LoadedRule> rules = rules();
 		if (rule == null) {
 			rules.forEach(each -> terminal.out().printf("%-34s %s%n", each.description().id(), each.description().title()));
 			return ExitStatus.CLEAN;

@@ -26,7 +26,7 @@ record ProjectMending(Checker checker, Terminal terminal) {
 	 * @throws Refusal if there is no such rule, or a file cannot be written
 	 */
 	Snapshot mend(Project project, CheckRequest request, Set<String> rules) {
-		rules.stream().filter(rule -> checker.rules().rule(rule).isEmpty()).findFirst().ifPresent(rule -> {
+		rules.stream().filter(rule -> checker.rules(request.snapshot()).rule(rule).isEmpty()).findFirst().ifPresent(rule -> {
 			throw new Refusal("there is no rule '" + rule + "' to mend by");
 		});
 		Mending.Mended mended = new Mending(checker).mend(request, rules);

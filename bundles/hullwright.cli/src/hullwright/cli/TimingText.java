@@ -7,6 +7,7 @@ package hullwright.cli;
 import hullwright.check.CheckClock;
 import hullwright.check.LoadedRule;
 import hullwright.check.RuleSet;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
@@ -18,12 +19,13 @@ final class TimingText {
 	private TimingText() {
 	}
 
-	static String of(CheckClock clock, RuleSet rules) {
+	/** @param rules those of each project */
+	static String of(CheckClock clock, List<RuleSet> rules) {
 		StringBuilder text = new StringBuilder();
 		clock.stages().forEach((stage, nanos) -> line(text, stage.name().toLowerCase(java.util.Locale.ROOT), nanos));
 		clock.rules().forEach((rule, nanos) -> line(text, "  rule " + rule, nanos));
 		Map<String, Long> bundles = new TreeMap<>();
-		clock.rules().forEach((rule, nanos) -> bundles.merge(rules.rule(rule).map(LoadedRule::contributor).orElse(rule), nanos, Long::sum));
+		clock.rules().forEach((rule, nanos) -> bundles.merge(rules.stream().flatMap(each -> each.rule(rule).stream()).findFirst().map(LoadedRule::contributor).orElse(rule), nanos, Long::sum));
 		bundles.forEach((bundle, nanos) -> line(text, "  bundle " + bundle, nanos));
 		return text.toString();
 	}

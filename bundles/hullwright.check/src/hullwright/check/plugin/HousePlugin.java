@@ -1,0 +1,36 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.check.plugin;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A jar with rules of a house.
+ *
+ * @param file where it was found, for people
+ * @param name its symbolic name, or that of the file if it has none
+ * @param version its version, empty if it has none
+ * @param sha256 the SHA-256 of its bytes, in hexadecimal
+ * @param rules the classes that it contributes as rules
+ * @param refusal why it cannot be used, if so
+ * @param bytes the jar itself, so that what is run is what was looked at
+ */
+public record HousePlugin(String file, String name, String version, String sha256, List<String> rules, Optional<String> refusal, byte[] bytes) {
+
+	public HousePlugin {
+		rules = List.copyOf(rules);
+	}
+
+	/** The same, but not to be used. */
+	HousePlugin refused(String why) {
+		return new HousePlugin(file, name, version, sha256, rules, Optional.of(why), bytes);
+	}
+
+	/** Name and version, for people. */
+	public String title() {
+		return version.isEmpty() ? name : name + " " + version;
+	}
+}

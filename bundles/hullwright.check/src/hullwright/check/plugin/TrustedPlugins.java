@@ -1,0 +1,99 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.check.plugin;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The checksums that a user trusts. They are kept outside of all projects, so that no project can bring its own trust along: one line
+ * for each, the checksum first, then for people what it was and since when.
+ */
+public final class TrustedPlugins {
+
+	/** The folder of the user's configuration, if it is to be another; an environment variable does the same. */
+	public static final String PROPERTY = "hullwright.configuration";
+
+	private static final String VARIABLE = "HULLWRIGHT_CONFIGURATION";
+
+	private final Path folder;
+
+	/** The trust that is kept in a folder. */
+	public TrustedPlugins(Path folder) {
+		this.folder = folder;
+	}
+
+	/** The trust of the user who runs this. */
+	public static TrustedPlugins ofUser() {
+		String named = System.getProperty(PROPERTY, System.getenv(VARIABLE));
+		String common = System.getenv("XDG_CONFIG_HOME");
+		return new TrustedPlugins(named != null ? Path.of(named)
+				: (common != null && !common.isBlank() ? Path.of(common) : Path.of(System.getProperty("user.home"), ".config")).resolve("hullwright"));
+	}
+
+	/** The folder whose jars are looked at for every project. */
+	public Path rulesOfUser() {
+		return folder.resolve("rules");
+	}
+
+	/** The file with the checksums. */
+	public Path file() {
+		return folder.resolve("trusted-plugins");
+	}
+
+	/** The checksums that are trusted; none if there is no such file. */
+	public List<String> checksums() throws IOException {
+		return lines().stream().map(line -> line.strip().split("\\s+")[0]).filter(each -> each.matches("[0-9a-f]{64}")).toList();
+	}
+
+	/** Trusts a plugin. */
+	public void trust(HousePlugin plugin, LocalDate today) throws IOException {
+		List<String> lines = without(plugin);
+		lines.add(plugin.sha256() + "  " + plugin.title().replaceAll("\\s+", " ") + ", since " + today);
+		write(lines);
+	}
+
+	/** Trusts a plugin no longer. */
+	public void distrust(HousePlugin plugin) throws IOException {
+		write(without(plugin));
+	}
+
+	private List<String> without(HousePlugin plugin) throws IOException {
+		List<String> lines = new ArrayList<>(lines());
+		lines.removeIf(line -> line.strip().startsWith(plugin.sha256()));
+		return lines;
+	}
+
+	private List<String> lines() throws IOException {
+		try {
+			return Files.readAllLines(file(), StandardCharsets.UTF_8);
+		} catch (NoSuchFileException e) {
+			return List.of();
+		}
+	}
+
+	private void write(List<String> lines) throws IOException {
+		Files.createDirectories(folder);
+		Path written = Files.createTempFile(folder, "trusted", ".new");
+		try {
+			Files.write(written, lines, StandardCharsets.UTF_8);
+			try {
+				Files.move(written, file(), StandardCopyOption.ATOMIC_MOVE);
+			} catch (AtomicMoveNotSupportedException e) {
+				Files.move(written, file(), StandardCopyOption.REPLACE_EXISTING);
+			}
+		} finally {
+			Files.deleteIfExists(written);
+		}
+	}
+}
