@@ -8,6 +8,7 @@ import hullwright.analysis.Figures;
 import hullwright.analysis.electrics.BoatElectrics;
 import hullwright.analysis.line.LineAssumption;
 import hullwright.analysis.power.Assumption;
+import hullwright.analysis.power.Conditions;
 import hullwright.analysis.serial.SerialAssumption;
 import hullwright.analysis.serial.TalkerDrive;
 import java.util.ArrayList;
@@ -42,11 +43,13 @@ final class AssumptionText {
 		figures.serialLines().forEach(each -> each.assumptions()
 				.forEach(one -> serial.computeIfAbsent(one.kind(), none -> new TreeSet<>()).addAll(one.subjects())));
 		List<String> lines = new ArrayList<>();
-		power.forEach((kind, subjects) -> lines.add(word(kind) + ": " + some(subjects)));
-		line.forEach((kind, subjects) -> lines.add(word(kind) + ": " + some(subjects)));
-		serial.forEach((kind, subjects) -> lines.add(word(kind) + ": " + some(subjects)));
-		lines.add("All copper has one temperature, that of the hottest place for the lowest voltages; switches, tees and feed-throughs resist nothing");
-		lines.add("A meter is read, and levels hold, at 20 °C");
+		power.forEach((kind, subjects) -> lines.add(word(kind) + ": " + some(subjects) + "."));
+		line.forEach((kind, subjects) -> lines.add(word(kind) + ": " + some(subjects) + "."));
+		serial.forEach((kind, subjects) -> lines.add(word(kind) + ": " + some(subjects) + "."));
+		if (!boat.boat().networks().isEmpty()) {
+			lines.add("All copper has one temperature, that of the hottest place for the lowest voltages; switches, tees and feed-throughs resist nothing.");
+			lines.add("A meter is read, and levels hold, at " + Conditions.USUAL + ".");
+		}
 		return lines;
 	}
 

@@ -50,7 +50,7 @@ final class CurrentTables {
 			SpanReading reading = each.reading;
 			String name = wording.name(reading.span().element(), network.name())
 					+ reading.span().other().map(other -> " | " + wording.name(other, network.name())).orElse("");
-			table.row(name, Wording.amperes(positive(reading.supply())), Wording.amperes(positive(reading.back())), Wording.amperes(reading.rated()),
+			table.row(name, Wording.amperes(positive(reading.supply())), Wording.amperes(positive(reading.back())), reading.rated().map(Current::toString).orElse("-"),
 					reading.used().map(Wording::perCent).orElse("-"));
 		}
 		return table;
@@ -100,7 +100,7 @@ final class CurrentTables {
 	/** What a converter gives at most, if its text says. */
 	private String atMost(String name) {
 		return boat.boat().power().converters().stream().filter(each -> each.name().equals(name)).findFirst().flatMap(Converter::most)
-				.map(Wording::amperes).orElse("");
+				.map(Current::toString).orElse("");
 	}
 
 	private record OfState(StateElectrics state, SourceReading source) {

@@ -16,7 +16,10 @@ import hullwright.network.data.MessageUse;
 import hullwright.network.data.Timing;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
@@ -91,16 +94,32 @@ final class DataText {
 			lines.add(each.sameKey() ? "Nothing tells apart who sends " + what + ": " + names(each.devices()) + "."
 					: "Several sources of " + what + ": " + names(each.devices()) + "; who listens chooses.");
 		}
-		long passed = data.carriers().stream().flatMap(each -> each.messages().stream()).filter(each -> each.how() == ToldMessage.How.PASSED).count();
-		long turned = data.carriers().stream().flatMap(each -> each.messages().stream()).filter(each -> each.how() == ToldMessage.How.TURNED).count();
-		if (passed + turned > 0) {
-			lines.add("Bridges pass on " + passed + (passed == 1 ? " message" : " messages") + ", gateways make " + turned + ".");
-		}
-		if (!data.unused().isEmpty()) {
-			lines.add("Nobody on board needs or shows "
-					+ wording.some(data.unused().stream().map(each -> each.use() + " from " + wording.name(each.device())).distinct().toList(), "") + ".");
-		}
+		passedOn().ifPresent(lines::add);
+		unused().ifPresent(lines::add);
 		return lines;
+	}
+
+	private Optional<String> passedOn() {
+		List<String> told = new ArrayList<>();
+		told(ToldMessage.How.PASSED, "as they are", told);
+		told(ToldMessage.How.TURNED, "made from others", told);
+		return told.isEmpty() ? Optional.empty() : Optional.of("Passed on from one network or line to another: " + String.join(", ", told) + ".");
+	}
+
+	private void told(ToldMessage.How how, String words, List<String> told) {
+		long count = data.carriers().stream().flatMap(each -> each.messages().stream()).filter(each -> each.how() == how).count();
+		if (count > 0) {
+			told.add(count + (count == 1 ? " message " : " messages ") + words);
+		}
+	}
+
+	/** What nobody needs or shows, device by device, since that is who might be asked to send less. */
+	private Optional<String> unused() {
+		Map<String, List<String>> byDevice = new LinkedHashMap<>();
+		data.unused().forEach(each -> byDevice.computeIfAbsent(each.device(), none -> new ArrayList<>()).add(each.use().toString()));
+		List<String> told = byDevice.entrySet().stream()
+				.map(each -> wording.some(each.getValue().stream().distinct().toList(), "") + " from " + wording.name(each.getKey())).toList();
+		return told.isEmpty() ? Optional.empty() : Optional.of("Nobody on board needs or shows: " + Wording.someOfDevices(told) + ".");
 	}
 
 	private String names(List<String> devices) {

@@ -22,6 +22,9 @@ import java.util.Optional;
  */
 final class DropTables {
 
+	/** A place that gains the weakest device less is not worth a word, in V. */
+	private static final double WORTH_A_MOVE = 0.05;
+
 	private final BoatElectrics boat;
 	private final Wording wording;
 
@@ -42,13 +45,13 @@ final class DropTables {
 		return table;
 	}
 
-	/** Where supplies would better enter a network; places that gain less than this are not worth a word. */
+	/** Where supplies would better enter a network. */
 	List<String> taps(Network network) {
 		Map<String, TapPlace> places = new LinkedHashMap<>();
 		boat.states().stream().flatMap(state -> state.taps().stream()).filter(each -> each.network().equals(network.name()))
 				.sorted(Comparator.comparing(TapPlace::gain).reversed()).forEach(each -> places.putIfAbsent(each.present(), each));
-		return places.values().stream().map(each -> each.gain().volts() < 0.01
-				? wording.name(each.supply()) + " enters where it should, at " + wording.name(each.present(), network.name()) + "."
+		return places.values().stream().map(each -> each.gain().volts() < WORTH_A_MOVE
+				? wording.name(each.supply()) + " enters well at " + wording.name(each.present(), network.name()) + "."
 				: wording.name(each.supply()) + " would better enter beside " + wording.name(each.best(), network.name()) + " than at "
 						+ wording.name(each.present(), network.name()) + ": the weakest device would lose " + Wording.volts(each.lossThere())
 						+ " instead of " + Wording.volts(each.lossNow()) + ".")

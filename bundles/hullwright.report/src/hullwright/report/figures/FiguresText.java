@@ -42,7 +42,12 @@ public final class FiguresText {
 	 * @param all whether every line of every table is wanted
 	 */
 	public static String of(List<ProjectFigures> projects, boolean all) {
-		return projects.stream().map(project -> new FiguresText(all).project(project, projects.size() > 1)).collect(Collectors.joining("\n"));
+		String pages = projects.stream().map(project -> new FiguresText(all).project(project, projects.size() > 1)).collect(Collectors.joining("\n"));
+		return projects.stream().allMatch(project -> project.boats().isEmpty()) ? pages : pages + caution();
+	}
+
+	private static String caution() {
+		return WrappedText.lines("", "", CAUTION, WrappedText.PAGE).stream().map(line -> line + "\n").collect(Collectors.joining());
 	}
 
 	private String project(ProjectFigures project, boolean named) {
@@ -60,8 +65,8 @@ public final class FiguresText {
 			line("No series is declared here, so nothing was computed.");
 		}
 		project.gaps().forEach(gap -> line("Not computed: " + gap + "."));
-		if (!project.boats().isEmpty()) {
-			sentence("", CAUTION);
+		if (!project.boats().isEmpty() && !project.gaps().isEmpty()) {
+			line("");
 		}
 		return text.toString();
 	}
@@ -76,10 +81,14 @@ public final class FiguresText {
 		line("");
 		List<ProblemText.Told> problems = new ProblemText(figures, wording).all();
 		for (ProblemText.Told problem : problems) {
-			line("Not computed as it is  " + project.place(problem.origin()));
+			line("problem  " + project.place(problem.origin()));
 			sentence(problem.message() + ".");
 		}
 		if (!problems.isEmpty()) {
+			line("");
+		}
+		if (boat.boat().networks().isEmpty()) {
+			line("No network is declared.");
 			line("");
 		}
 		for (int i = 0; i < boat.boat().networks().size(); i++) {
@@ -97,9 +106,7 @@ public final class FiguresText {
 		table("Leads by the feed-wire formula of the marine trade (3 %: electronics and what safety hangs on)", new DropTables(boat, wording).leads());
 		LossTable losses = new LossTable(boat, wording);
 		table("What is lost when one thing fails, with all supplies on", losses.table());
-		line("Assumed where the texts are silent");
-		new AssumptionText(figures, wording).lines().forEach(each -> sentence(each + "."));
-		line("");
+		paragraph("Assumed where the texts are silent", new AssumptionText(figures, wording).lines());
 	}
 
 	private void network(BoatElectrics boat, Network network, Wording wording) {

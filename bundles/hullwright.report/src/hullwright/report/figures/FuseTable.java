@@ -62,9 +62,9 @@ final class FuseTable {
 		for (Asked each : fuses) {
 			FuseReading fuse = each.carries;
 			table.row(wording.name(fuse.owner()) + Wording.side(fuse.side()) + fuse.fuse().kind().map(kind -> " (" + kind.identity().name() + ")").orElse(""),
-					Wording.amperes(fuse.fuse().rating()), Wording.amperes(fuse.current()), Wording.amperes(each.starting),
+					fuse.fuse().rating().toString(), Wording.amperes(fuse.current()), Wording.amperes(each.starting),
 					Wording.perCent(each.used()),
-					Wording.amperes(each.breaking.able()), Wording.amperes(each.breaking.asked()) + (each.breaking.isExceeded() ? " !" : ""));
+					each.breaking.able().map(Current::toString).orElse("-"), Wording.amperes(each.breaking.asked()) + (each.breaking.isExceeded() ? " !" : ""));
 		}
 		return table;
 	}
@@ -74,7 +74,7 @@ final class FuseTable {
 		Optional<String> unknown = fuses.stream().filter(each -> each.breaking.asked().isEmpty()).findFirst()
 				.map(each -> "- under 'Asked to break': no resistance is stated between the fuse and its bank or supply, so nothing tells that current.");
 		Optional<String> unable = fuses.stream().filter(each -> each.breaking.able().isEmpty()).findFirst()
-				.map(each -> "- under 'Breaks': nothing tells what kind of fuse it is, or the catalog not what that kind breaks.");
+				.map(each -> "- under 'Breaks': no catalog tells what the fuse can break.");
 		Optional<String> exceeded = fuses.stream().filter(each -> each.breaking.isExceeded()).findFirst()
 				.map(each -> "! A short circuit right behind the fuse drives more through it than it can break.");
 		return Stream.of(unable, unknown, exceeded).flatMap(Optional::stream).toList();

@@ -9,9 +9,9 @@ import hullwright.analysis.line.BitTiming;
 import hullwright.analysis.line.LineFigures;
 import hullwright.analysis.line.MeterReading;
 import hullwright.analysis.line.SenderLoad;
-import hullwright.analysis.line.SignalLevel;
 import hullwright.analysis.line.SignalLevels;
 import hullwright.analysis.line.Stub;
+import hullwright.quantity.Length;
 import hullwright.quantity.Resistance;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -36,13 +36,12 @@ final class LineText {
 	List<String> lines() {
 		List<String> lines = new ArrayList<>();
 		for (BackboneLength each : line.backbones()) {
-			lines.add("Length: backbone " + Wording.metres(each.run()) + "; end to end " + Wording.metres(each.longerOf())
-					+ " (the longer of end cable and end drop) or " + Wording.metres(each.sum()) + " (end drops added)"
-					+ each.longerOfAllowance().map(allowed -> "; its cable allows " + Wording.metres(allowed)).orElse("") + ".");
+			lines.add("Length: backbone " + Wording.metres(each.run()) + "; end to end " + endToEnd(Wording.metres(each.longerOf()), Wording.metres(each.sum()))
+					+ each.longerOfAllowance().map(allowed -> "; its cable allows " + Wording.limit(allowed)).orElse("") + ".");
 		}
 		line.propagation().ifPresent(each -> lines.add("Delay: " + nanoseconds(each.delay().seconds()) + " over " + Wording.metres(each.distance())
-				+ " from " + name(each.from()) + " to " + name(each.to()) + "; the bit allows " + nanoseconds(each.allowed().seconds()) + ", another "
-				+ Wording.metres(each.marginOf(BitTiming.USUAL_DELAY)) + "."));
+				+ " from " + name(each.from()) + " to " + name(each.to()) + "; the bit allows " + nanoseconds(each.allowed().seconds()) + ", "
+				+ margin(each.marginOf(BitTiming.USUAL_DELAY)) + "."));
 		line.stubs().stream().max(Comparator.comparing(Stub::length)).ifPresent(each -> lines.add("Branches: " + line.stubs().size() + ", together "
 				+ Wording.metres(line.stubsTogether()) + "; the longest " + Wording.metres(each.length()) + ", to " + name(each.farthest()) + "."));
 		for (MeterReading each : line.meter()) {
@@ -53,10 +52,17 @@ final class LineText {
 		return lines;
 	}
 
+	private static String endToEnd(String longerOf, String sum) {
+		return longerOf.equals(sum) ? sum + " by both counts of the ends"
+				: longerOf + " (the longer of end cable and end drop) or " + sum + " (end drops added)";
+	}
+
+	private static String margin(Length margin) {
+		return margin.metres() >= 0 ? "another " + Wording.limit(margin) : Wording.metres(new Length(-margin.metres())) + " less than there are";
+	}
+
 	private List<String> levels(SignalLevels levels) {
-		SignalLevel worst = levels.worst();
-		String level = "Level: " + Wording.volts(worst.heard()) + " at " + name(worst.receiver()) + " when " + name(worst.sender()) + " sends "
-				+ Wording.volts(worst.sent()) + "; senders see " + loads(levels) + ".";
+		String level = "Load: senders see " + loads(levels) + ".";
 		return levels.areGuaranteed() ? List.of(level)
 				: List.of(level, "A sender guarantees its level into " + Wording.number(SenderLoad.LEAST.ohms(), 0) + " to "
 						+ Wording.ohms(SenderLoad.MOST) + " only: "

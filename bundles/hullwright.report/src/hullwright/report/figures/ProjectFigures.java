@@ -5,6 +5,7 @@
 package hullwright.report.figures;
 
 import hullwright.analysis.Figures;
+import hullwright.analysis.data.DataProblem;
 import hullwright.network.Origin;
 import hullwright.rules.Finding;
 import java.util.List;
@@ -32,6 +33,7 @@ public record ProjectFigures(String name, List<Figures> boats, List<Finding> pro
 		return gaps.isEmpty() && boats.stream().flatMap(boat -> boat.electrics().states().stream()).allMatch(state -> state.lowest().problems().isEmpty()
 				&& state.nominal().problems().isEmpty() && state.highest().problems().isEmpty() && state.starting().problems().isEmpty())
 				&& boats.stream().flatMap(boat -> boat.electrics().lines().stream()).allMatch(line -> line.problems().isEmpty())
+				&& boats.stream().flatMap(boat -> boat.data().problems().stream()).noneMatch(DataProblem.TooManyWays.class::isInstance)
 				&& boats.stream().flatMap(boat -> boat.serialLines().stream()).allMatch(line -> line.problems().isEmpty());
 	}
 

@@ -85,20 +85,31 @@ final class TextTable {
 			}
 			widths[column] = widest == 0 ? 0 : Math.max(widest, heads[column].length());
 		}
-		narrow(widths, width - indent.length());
+		int[] words = new int[heads.length];
+		for (String[] row : shown) {
+			for (int column = 0; column < heads.length; column++) {
+				words[column] = Math.max(words[column], longestWord(row[column]));
+			}
+		}
+		narrow(widths, words, width - indent.length());
+		narrow(widths, new int[heads.length], width - indent.length());
 		List<String> lines = new ArrayList<>();
 		lines.addAll(lines(indent, heads, widths));
 		shown.forEach(row -> lines.addAll(lines(indent, row, widths)));
 		return lines;
 	}
 
-	/** Takes from the widest column of texts until all fit. */
-	private void narrow(int[] widths, int width) {
+	private static int longestWord(String cell) {
+		return Arrays.stream(cell.split(" ")).mapToInt(String::length).max().orElse(0) + NEXT.length();
+	}
+
+	/** Takes from the widest column of texts that is wider than it has to be, until all fit. */
+	private void narrow(int[] widths, int[] least, int width) {
 		int columns = (int) Arrays.stream(widths).filter(each -> each > 0).count();
 		while (Arrays.stream(widths).sum() + GAP.length() * (columns - 1) > width) {
 			int widest = -1;
 			for (int column = 0; column < widths.length; column++) {
-				if (!right[column] && widths[column] > LEAST && (widest < 0 || widths[column] > widths[widest])) {
+				if (!right[column] && widths[column] > Math.max(least[column], LEAST) && (widest < 0 || widths[column] > widths[widest])) {
 					widest = column;
 				}
 			}

@@ -38,8 +38,7 @@ final class TrafficText {
 		}
 		List<String> lines = new ArrayList<>();
 		lines.add("Load: " + load.messages().size() + " messages, " + Wording.number(load.total().framesPerSecond(), 0) + " frames a second, "
-				+ Wording.perCent(load.total().typicalShareOf(load.bus())) + " of the bus as boats usually have it and at most "
-				+ Wording.perCent(load.total().worstShareOf(load.bus())) + "; in the busiest second at most "
+				+ shares(Wording.perCent(load.total().typicalShareOf(load.bus())), Wording.perCent(load.total().worstShareOf(load.bus()))) + "; in the busiest second at most "
 				+ Wording.perCent(load.busiestSecond().worstShare()) + ".");
 		load.bursts().stream().findFirst().ifPresent(each -> lines.add("Longest burst: " + name(each.message()) + ", "
 				+ each.message().packet().frames() + " frames, " + milliseconds(each.onTheWire()) + "."));
@@ -48,6 +47,10 @@ final class TrafficText {
 				+ Wording.time(figures.powerUp().productInformation().busy()) + ".");
 		lines.addAll(leftOut());
 		return lines;
+	}
+
+	private static String shares(String usual, String worst) {
+		return usual.equals(worst) ? worst + " of the bus" : "usually " + usual + " of the bus and at most " + worst;
 	}
 
 	private List<String> leftOut() {

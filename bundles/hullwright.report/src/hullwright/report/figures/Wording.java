@@ -40,9 +40,10 @@ final class Wording {
 		return voltage.map(Wording::volts).orElse("-");
 	}
 
-	/** A current to a hundredth, from 100 A on to an ampere. */
+	/** A current to three digits, to a hundredth at best. */
 	static String amperes(Current current) {
-		return number(current.amperes(), Math.abs(current.amperes()) < 99.995 ? 2 : 0) + " A";
+		double size = Math.abs(current.amperes());
+		return number(current.amperes(), size < 9.995 ? 2 : size < 99.95 ? 1 : 0) + " A";
 	}
 
 	static String amperes(Optional<Current> current) {
@@ -63,13 +64,23 @@ final class Wording {
 		return number(length.metres(), 2).replaceFirst("\\.?0+$", "") + " m";
 	}
 
+	/** A limit of length, rounded down: from 10 m on to a metre. */
+	static String limit(Length length) {
+		double steps = length.metres() < 10 ? 100 : 1;
+		// what is a hundredth short of a whole number by the arithmetic of computers only stays whole
+		return metres(new Length(Math.floor(length.metres() * steps + 1e-6) / steps));
+	}
+
 	/** A time: milliseconds, seconds or minutes, as people would say it. */
 	static String time(Duration duration) {
 		double seconds = duration.seconds();
-		if (seconds < 1) {
+		if (seconds < 0.9995) {
 			return number(seconds * 1000, 0) + " ms";
 		}
-		return seconds < 120 ? number(seconds, 1) + " s" : number(seconds / 60, 0) + " min";
+		if (seconds < 9.95) {
+			return number(seconds, 1).replaceFirst("\\.0$", "") + " s";
+		}
+		return seconds < 119.5 ? number(seconds, 0) + " s" : number(seconds / 60, 0) + " min";
 	}
 
 	static String perCent(double share) {
@@ -99,9 +110,17 @@ final class Wording {
 
 	/** Names, the first few of many. */
 	String some(List<String> qualified, String network) {
-		List<String> names = qualified.stream().map(each -> name(each, network)).toList();
-		return names.size() <= SOME + 1 ? String.join(", ", names)
-				: String.join(", ", names.subList(0, SOME)) + " and " + (names.size() - SOME) + " more";
+		return some(qualified.stream().map(each -> name(each, network)).toList(), ", ", "");
+	}
+
+	/** Names with those of devices, the first few of many. */
+	static String someOfDevices(List<String> told) {
+		return some(told, "; ", " devices");
+	}
+
+	private static String some(List<String> told, String between, String what) {
+		return told.size() <= SOME + 1 ? String.join(between, told)
+				: String.join(between, told.subList(0, SOME)) + " and " + (told.size() - SOME) + " more" + what;
 	}
 
 	static String state(Optional<PowerState> state) {
