@@ -253,7 +253,7 @@ public final class Checker {
 					wanted.add(plans.computeIfAbsent(series, each -> new SeriesPlan(each, catalogs.from(each), new TextOrigins())));
 				}
 			}
-			doubtful.ifPresent(where -> gaps.add(path + " was not checked further because of " + (where.equals(path) ? "its problems" : "the problems in " + where)));
+			doubtful.ifPresent(where -> gaps.add(path + " was read no further because of " + (where.equals(path) ? "its problems" : "the problems in " + where)));
 		});
 		project.unsound().stream().sorted()
 				.filter(path -> !project.files().containsKey(path) && (request.focus().isEmpty() || request.focus().contains(path)))

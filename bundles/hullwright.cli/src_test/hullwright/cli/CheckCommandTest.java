@@ -136,4 +136,11 @@ class CheckCommandTest {
 		assertTrue(run.out().contains("Isolate batteries"), run.out());
 		assertEquals(run, Run.of(), "without anything it says the same");
 	}
+
+	@Test
+	void noLineIsWiderThanAPage() {
+		Run run = Run.of("check", "../hullwright.examples/examples/faulty", "../hullwright.examples/examples/faulty-text");
+		assertTrue(run.out().contains("\n         source: "), run.out());
+		run.out().lines().forEach(line -> assertTrue(line.length() <= 110, line));
+	}
 }

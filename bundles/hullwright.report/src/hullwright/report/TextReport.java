@@ -54,16 +54,24 @@ public final class TextReport {
 		Finding finding = reported.finding();
 		String word = "%-8s ".formatted(finding.severity().word());
 		line(style(finding.severity()).of(word, coloured) + Style.PLACE.of(place(project, finding.origin()), coloured));
-		line(INDENT + finding.message());
+		indented(finding.message());
 		String boats = OccurrenceText.of(reported.occurrence());
 		if (!boats.isEmpty()) {
-			line(INDENT + boats);
+			indented(boats);
 		}
 		if (!finding.source().isEmpty()) {
-			line(INDENT + Style.ASIDE.of("source: " + finding.source(), coloured));
+			aside("source: " + finding.source());
 		}
-		line(INDENT + Style.ASIDE.of("rule " + finding.rule() + (finding.element().equals(finding.origin().file()) ? "" : ", element " + finding.element()), coloured));
+		aside("rule " + finding.rule() + (finding.element().equals(finding.origin().file()) ? "" : ", element " + finding.element()));
 		line("");
+	}
+
+	private void indented(String sentence) {
+		WrappedText.lines(INDENT, INDENT + "  ", sentence, WrappedText.PAGE).forEach(this::line);
+	}
+
+	private void aside(String words) {
+		WrappedText.lines("", "  ", words, WrappedText.PAGE - INDENT.length()).forEach(line -> line(INDENT + Style.ASIDE.of(line, coloured)));
 	}
 
 	private static String place(ProjectReport project, Origin origin) {

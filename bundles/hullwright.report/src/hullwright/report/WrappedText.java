@@ -22,7 +22,7 @@ public final class WrappedText {
 	}
 
 	/**
-	 * Breaks a text between words, within a long name after a dot or a hyphen, and elsewhere only where there is neither.
+	 * Breaks a text between words, but not between a number and its unit; within a long name after a dot or a hyphen, and elsewhere only where there is neither.
 	 *
 	 * @param first what the first line begins with
 	 * @param next what the others begin with
@@ -34,16 +34,23 @@ public final class WrappedText {
 		String rest = text;
 		while (indent.length() + rest.length() > width) {
 			int room = Math.max(1, width - indent.length());
-			int end = rest.lastIndexOf(' ', room);
-			if (end <= 0) {
-				end = joint(rest, room);
-			}
+			int end = end(rest, room);
 			lines.add(indent + rest.substring(0, end));
 			rest = rest.substring(end).stripLeading();
 			indent = next;
 		}
 		lines.add(indent + rest);
 		return lines;
+	}
+
+	private static int end(String text, int room) {
+		int blank = text.lastIndexOf(' ', room);
+		for (int end = blank; end > 0; end = text.lastIndexOf(' ', end - 1)) {
+			if (!Character.isDigit(text.charAt(end - 1))) {
+				return end;
+			}
+		}
+		return blank > 0 ? blank : joint(text, room);
 	}
 
 	private static int joint(String text, int room) {

@@ -77,7 +77,7 @@ public final class FiguresText {
 		String revision = boat.boat().revision().isEmpty() ? "" : " revision " + boat.boat().revision();
 		line(boat.boat().series() + revision + ", " + boat.boat().selection()
 				+ (project.plainest() ? " (the boat with the fewest options; --with and --hull choose another)" : ""));
-		new StateText(boat.states()).sentence().ifPresent(each -> sentence("", each));
+		new StateText(boat.states()).sentence().ifPresent(each -> WrappedText.lines("", INDENT, each, WrappedText.PAGE).forEach(this::line));
 		line("");
 		List<ProblemText.Told> problems = new ProblemText(figures, wording).all();
 		for (ProblemText.Told problem : problems) {
@@ -188,11 +188,7 @@ public final class FiguresText {
 	}
 
 	private void sentence(String sentence) {
-		sentence(INDENT, sentence);
-	}
-
-	private void sentence(String indent, String sentence) {
-		WrappedText.lines(indent, indent + indent, sentence, WrappedText.PAGE).forEach(this::line);
+		WrappedText.lines(INDENT, INDENT + INDENT, sentence, WrappedText.PAGE).forEach(this::line);
 	}
 
 	private void line(String line) {

@@ -7,9 +7,14 @@ package hullwright.tests.examples;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import hullwright.analysis.Figures;
+import hullwright.check.BoatsRead;
 import hullwright.check.CheckRequest;
 import hullwright.check.Checker;
 import hullwright.check.Snapshot;
+import hullwright.check.WantedBoats;
+import hullwright.report.figures.FiguresText;
+import hullwright.report.figures.ProjectFigures;
 import hullwright.rules.report.CheckReport;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -17,6 +22,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -47,5 +53,16 @@ class ReadmeTest {
 		Matcher shown = Pattern.compile("(?m)^    (error .*(?:\\n     .*)+)").matcher(Files.readString(README));
 		assertTrue(shown.find(), "the README shows a finding");
 		assertTrue(printed.contains(shown.group(1).replace("\n    ", "\n") + "\n"), printed);
+	}
+
+	@Test
+	void theFiguresOfTheReadmeAreReal() throws IOException {
+		Path starter = Path.of("..", "hullwright.examples", "examples", "first-power-up");
+		BoatsRead read = Checker.create().boats(new CheckRequest(Snapshot.ofFolder(starter), Set.of(), new WantedBoats.Plainest(), DAY));
+		String printed = FiguresText.of(List.of(new ProjectFigures("", read.boats().stream().map(Figures::new).toList(), read.problems(), read.gaps(), true)),
+				false);
+		Matcher shown = Pattern.compile("(?ms)^`releng/hullwright compute [^`]*first-power-up` begins with\\n\\n```\\n(.*?)^```").matcher(Files.readString(README));
+		assertTrue(shown.find(), "the README shows figures");
+		assertTrue(printed.startsWith(shown.group(1)), printed);
 	}
 }
