@@ -6,12 +6,11 @@ package hullwright.check;
 
 import hullwright.check.plugin.HousePlugin;
 import hullwright.check.plugin.HousePlugins;
+import hullwright.check.plugin.PluginFile;
 import hullwright.check.plugin.PluginRules;
 import hullwright.check.plugin.TrustedPlugins;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.SortedMap;
-import java.util.TreeMap;
 
 /**
  * The rules that ship, and with them those of the house: of trusted plugins that a project or the user has. Plugins that stay off are
@@ -44,8 +43,8 @@ final class HouseRules {
 
 	/** The plugins of a project and of the user. */
 	HousePlugins plugins(Snapshot snapshot) {
-		SortedMap<String, byte[]> jars = new TreeMap<>(HousePlugins.jarsIn(trust.rulesOfUser(), trust.rulesOfUser().toString().replace('\\', '/') + "/"));
-		jars.putAll(snapshot.plugins());
+		List<PluginFile> jars = new ArrayList<>(trust.pluginsOfUser());
+		jars.addAll(snapshot.plugins());
 		return HousePlugins.of(jars, trust);
 	}
 

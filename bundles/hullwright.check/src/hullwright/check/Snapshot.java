@@ -4,7 +4,7 @@
  */
 package hullwright.check;
 
-import hullwright.check.plugin.HousePlugins;
+import hullwright.check.plugin.PluginFile;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileVisitResult;
@@ -14,6 +14,7 @@ import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.Arrays;
 import java.util.Collections;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -32,15 +33,12 @@ public final class Snapshot {
 	/** How deep folders may nest below a project; deeper is a loop of links or no project. */
 	static final int DEEPEST_FOLDER = 32;
 
-	/** The folder of a project in which it keeps the jars of its own rules. */
-	public static final String PLUGIN_FOLDER = "rules";
-
 	private final SortedMap<String, FileContent> files;
-	private final SortedMap<String, byte[]> plugins;
+	private final List<PluginFile> plugins;
 
-	private Snapshot(SortedMap<String, FileContent> files, SortedMap<String, byte[]> plugins) {
+	private Snapshot(SortedMap<String, FileContent> files, List<PluginFile> plugins) {
 		this.files = Collections.unmodifiableSortedMap(files);
-		this.plugins = Collections.unmodifiableSortedMap(plugins);
+		this.plugins = List.copyOf(plugins);
 	}
 
 	/**
@@ -61,7 +59,7 @@ public final class Snapshot {
 	public static Snapshot of(Map<String, String> texts) {
 		SortedMap<String, FileContent> files = new TreeMap<>();
 		texts.forEach((path, text) -> files.put(path, content(text)));
-		return new Snapshot(files, new TreeMap<>());
+		return new Snapshot(files, List.of());
 	}
 
 	/**
@@ -98,7 +96,7 @@ public final class Snapshot {
 				return FileVisitResult.CONTINUE;
 			}
 		});
-		return new Snapshot(files, HousePlugins.jarsIn(root.resolve(PLUGIN_FOLDER), PLUGIN_FOLDER + "/"));
+		return new Snapshot(files, PluginFile.ofProject(root));
 	}
 
 	/** Whether a folder is hidden or holds what a build made. */
@@ -145,8 +143,13 @@ public final class Snapshot {
 		return new Snapshot(changed, plugins);
 	}
 
-	/** The jars with rules of the house, by where they are. */
-	public SortedMap<String, byte[]> plugins() {
+	/** The same texts with these jars as plugins of the project. */
+	public Snapshot with(List<PluginFile> jars) {
+		return new Snapshot(files, jars);
+	}
+
+	/** The jars with rules of the house, trusted or not. */
+	public List<PluginFile> plugins() {
 		return plugins;
 	}
 

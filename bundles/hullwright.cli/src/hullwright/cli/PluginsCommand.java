@@ -7,13 +7,12 @@ package hullwright.cli;
 import hullwright.check.Checker;
 import hullwright.check.plugin.HousePlugin;
 import hullwright.check.plugin.HousePlugins;
+import hullwright.check.plugin.PluginFile;
 import hullwright.check.plugin.TrustedPlugins;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
@@ -63,10 +62,7 @@ final class PluginsCommand implements Callable<Integer> {
 		Path file = change.trust == null ? change.distrust : change.trust;
 		TrustedPlugins trust = TrustedPlugins.ofUser();
 		try {
-			if (!Files.isRegularFile(file)) {
-				throw new Refusal("there is no file " + file);
-			}
-			HousePlugin plugin = HousePlugins.of(new TreeMap<>(java.util.Map.of(file.toString(), Files.readAllBytes(file))), trust).plugins().get(0);
+			HousePlugin plugin = HousePlugins.of(List.of(PluginFile.at(file)), trust).plugins().get(0);
 			if (change.trust == null) {
 				trust.distrust(plugin);
 			} else if (plugin.refusal().isPresent()) {

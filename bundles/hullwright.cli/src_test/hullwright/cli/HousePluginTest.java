@@ -94,6 +94,7 @@ class HousePluginTest {
 		if (!name.isEmpty()) {
 			manifest.getMainAttributes().putValue("Bundle-SymbolicName", name + ";singleton:=true");
 			manifest.getMainAttributes().putValue("Bundle-Version", version);
+			manifest.getMainAttributes().putValue("Require-Bundle", "hullwright.rules;bundle-version=\"[0.1,0.2)\"");
 		}
 		Path jar = project.resolve("rules").resolve(file);
 		try (JarOutputStream out = new JarOutputStream(Files.newOutputStream(jar), manifest)) {
@@ -222,10 +223,10 @@ class HousePluginTest {
 		plugin("two.jar", "yard.twice", "2.0.0", "yard/no-radar", "");
 		Run run = check();
 		assertEquals(2, run.status());
-		assertTrue(run.out().contains("plugin rules/notes.jar is off: it is no jar, or an empty one"), run.out());
+		assertTrue(run.out().contains("plugin rules/notes.jar is off: it is no jar"), run.out());
 		assertTrue(run.out().contains("plugin rules/nameless.jar is off: it is no plugin: its manifest has no Bundle-SymbolicName"), run.out());
-		assertTrue(run.out().contains("plugin rules/empty.jar is off: it contributes no rule at hullwright.rules.rule"), run.out());
-		assertTrue(run.out().contains("plugin rules/broken.jar is off: its plugin.xml is no XML"), run.out());
+		assertTrue(run.out().contains("plugin rules/empty.jar is off: it has no rule: its plugin.xml contributes none at hullwright.rules.rule"), run.out());
+		assertTrue(run.out().contains("plugin rules/broken.jar is off: it has a plugin.xml that cannot be read: line 1: "), run.out());
 		assertTrue(run.out().contains("plugin rules/one.jar is off: there are two of it: rules/one.jar (yard.twice 1.0.0), rules/two.jar (yard.twice 2.0.0)"), run.out());
 		assertTrue(run.out().contains("No findings in what could be checked."), run.out());
 		Run trusting = Run.of("plugins", "--trust", project.resolve("rules/notes.jar").toString());

@@ -6,11 +6,12 @@ package hullwright.check.plugin;
 
 import java.util.List;
 import java.util.Optional;
+import org.osgi.framework.Version;
 
 /**
  * A jar with rules of a house.
  *
- * @param file where it was found, for people
+ * @param file where it was found: relative to the project, or the whole path where it belongs to the user
  * @param name its symbolic name, or that of the file if it has none
  * @param version its version, empty if it has none
  * @param sha256 the SHA-256 of its bytes, in hexadecimal
@@ -22,6 +23,16 @@ public record HousePlugin(String file, String name, String version, String sha25
 
 	public HousePlugin {
 		rules = List.copyOf(rules);
+	}
+
+	/** The same, with what its manifest calls it. */
+	HousePlugin named(String symbolicName, Version number) {
+		return new HousePlugin(file, symbolicName, number.toString(), sha256, rules, refusal, bytes);
+	}
+
+	/** The same, with the classes that it contributes as rules. */
+	HousePlugin contributing(List<String> classes) {
+		return new HousePlugin(file, name, version, sha256, classes, refusal, bytes);
 	}
 
 	/** The same, but not to be used. */

@@ -5,14 +5,8 @@
 package hullwright.check.plugin;
 
 import java.io.IOException;
-import java.nio.file.DirectoryStream;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /**
@@ -41,11 +35,10 @@ public record HousePlugins(List<HousePlugin> plugins, List<String> trusted) {
 	/**
 	 * The plugins among jars. Of two versions of one plugin neither is used, since nobody could tell which was meant.
 	 *
-	 * @param jars by where they were found
+	 * @param jars in the order in which they are told
 	 */
-	public static HousePlugins of(SortedMap<String, byte[]> jars, TrustedPlugins trust) {
-		List<HousePlugin> read = new ArrayList<>();
-		jars.forEach((file, bytes) -> read.add(PluginJar.plugin(file, bytes)));
+	public static HousePlugins of(List<PluginFile> jars, TrustedPlugins trust) {
+		List<HousePlugin> read = jars.stream().map(PluginJar::plugin).toList();
 		Map<String, List<HousePlugin>> byName = read.stream().filter(each -> each.refusal().isEmpty()).collect(Collectors.groupingBy(HousePlugin::name));
 		List<HousePlugin> plugins = read.stream().map(each -> {
 			List<HousePlugin> alike = byName.getOrDefault(each.name(), List.of());
@@ -56,35 +49,6 @@ public record HousePlugins(List<HousePlugin> plugins, List<String> trusted) {
 			return new HousePlugins(plugins, trust.checksums());
 		} catch (IOException e) {
 			return new HousePlugins(plugins.stream().map(each -> each.refused("nobody can tell whom you trust: " + trust.file() + " cannot be read")).toList(), List.of());
-		}
-	}
-
-	/**
-	 * The jars in a folder; none if there is no such folder.
-	 *
-	 * @param shown how the folder is called, with a '/' at its end
-	 */
-	public static SortedMap<String, byte[]> jarsIn(Path folder, String shown) {
-		SortedMap<String, byte[]> jars = new TreeMap<>();
-		if (Files.isDirectory(folder)) {
-			try (DirectoryStream<Path> files = Files.newDirectoryStream(folder, "*.jar")) {
-				for (Path file : files) {
-					jars.put(shown + file.getFileName(), bytes(file));
-				}
-			} catch (IOException e) {
-				// a folder that cannot be listed has no jars that could be run
-				return jars;
-			}
-		}
-		return jars;
-	}
-
-	/** The bytes of a jar; none if it cannot be read, which makes it no plugin. */
-	private static byte[] bytes(Path file) {
-		try {
-			return Files.readAllBytes(file);
-		} catch (IOException e) {
-			return new byte[0];
 		}
 	}
 

@@ -39,12 +39,12 @@ public record PluginRules(List<Made> rules, List<String> problems) {
 		List<Made> rules = new ArrayList<>();
 		List<String> problems = new ArrayList<>();
 		try {
-			PluginClasses classes = new PluginClasses(plugin.bytes());
+			PluginClasses classes = new PluginClasses(plugin);
 			for (String name : plugin.rules()) {
 				make(classes, name, rules, problems);
 			}
-		} catch (IOException e) {
-			problems.add("it cannot be read: " + e.getMessage());
+		} catch (PluginRefused e) {
+			problems.add(e.getMessage());
 		}
 		return new PluginRules(rules, problems);
 	}

@@ -43,7 +43,12 @@ public final class TrustedPlugins {
 
 	/** The folder whose jars are looked at for every project. */
 	public Path rulesOfUser() {
-		return folder.resolve("rules");
+		return folder.resolve(PluginFile.FOLDER);
+	}
+
+	/** The jars that are looked at for every project. */
+	public List<PluginFile> pluginsOfUser() {
+		return PluginFile.ofUser(rulesOfUser());
 	}
 
 	/** The file with the checksums. */
