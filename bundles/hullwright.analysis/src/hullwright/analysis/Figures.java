@@ -18,10 +18,12 @@ import hullwright.network.Boat;
 import hullwright.network.Drop;
 import hullwright.network.Network;
 import hullwright.network.power.PowerState;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * The figures of one boat, each computed when it is first asked for and then kept, so that rules may ask freely. For use by
@@ -34,6 +36,7 @@ public final class Figures {
 	private final Map<Backbone, BackboneLength> backbones = new IdentityHashMap<>();
 	private final Map<Backbone, Termination> terminations = new IdentityHashMap<>();
 	private final Optional<PowerState> only;
+	private final Map<Class<?>, Object> derived = new HashMap<>();
 	private BoatElectrics electrics;
 	private DataFlow data;
 	private List<BusFigures> buses;
@@ -73,6 +76,19 @@ public final class Figures {
 	/** How the ends of a backbone of this network are terminated. */
 	public Termination terminationOf(Network network, Backbone backbone) {
 		return terminations.computeIfAbsent(backbone, each -> Termination.of(each, network.drops(), network.feeds()));
+	}
+
+	/**
+	 * Figures that a rule, or several rules of one house, work out for themselves, kept with the others of the boat.
+	 *
+	 * @param kind their type, which no two kinds of figures share
+	 * @param compute works them out from the others; asked once for each boat
+	 */
+	public <T> T derived(Class<T> kind, Function<Figures, T> compute) {
+		if (!derived.containsKey(kind)) {
+			derived.put(kind, compute.apply(this));
+		}
+		return kind.cast(derived.get(kind));
 	}
 
 	/** Voltages, currents, faults and losses. */

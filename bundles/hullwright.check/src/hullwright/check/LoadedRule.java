@@ -4,7 +4,7 @@
  */
 package hullwright.check;
 
-import hullwright.rules.BoatRule;
+import hullwright.rules.Rule;
 import hullwright.rules.RuleDescription;
 import java.util.Optional;
 
@@ -16,10 +16,10 @@ import java.util.Optional;
  * @param contributor the bundle that contributed it
  * @param page what is to be said about it: Markdown beside its class, or empty if it has none
  */
-public record LoadedRule(BoatRule rule, RuleDescription description, String contributor, Optional<String> page) {
+public record LoadedRule(Rule rule, RuleDescription description, String contributor, Optional<String> page) {
 
 	/** A rule with the page beside its class. */
-	public LoadedRule(BoatRule rule, RuleDescription description, String contributor) {
+	public LoadedRule(Rule rule, RuleDescription description, String contributor) {
 		this(rule, description, contributor, RulePage.of(rule.getClass()));
 	}
 }

@@ -5,7 +5,6 @@
 package hullwright.check;
 
 import hullwright.network.Origin;
-import hullwright.rules.BoatUnderCheck;
 import hullwright.rules.Finding;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 
 /**
  * Runs rules so that one that fails does no harm: it is named and switched off for the rest of the session, the others run.
@@ -22,17 +22,18 @@ final class RuleGuard {
 	private final Map<String, String> failures = new ConcurrentHashMap<>();
 
 	/**
-	 * What a rule finds on a boat, or nothing if it fails or has failed before.
+	 * What a rule finds on a boat or a series, or nothing if it fails or has failed before.
 	 *
+	 * @param look lets the rule look at what it is about
 	 * @param known whether a place is one of the texts that are checked
 	 */
-	List<Finding> run(LoadedRule rule, BoatUnderCheck boat, Predicate<Origin> known) {
+	List<Finding> run(LoadedRule rule, Supplier<List<Finding>> look, Predicate<Origin> known) {
 		String id = rule.description().id();
 		if (failures.containsKey(id)) {
 			return List.of();
 		}
 		try {
-			List<Finding> findings = rule.rule().check(boat);
+			List<Finding> findings = look.get();
 			if (findings == null) {
 				fail(id, "it returned nothing instead of a list of findings");
 				return List.of();

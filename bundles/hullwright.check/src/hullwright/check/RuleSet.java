@@ -5,7 +5,9 @@
 package hullwright.check;
 
 import hullwright.rules.BoatRule;
+import hullwright.rules.Rule;
 import hullwright.rules.RuleDescription;
+import hullwright.rules.SeriesRule;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -57,8 +59,8 @@ public record RuleSet(List<LoadedRule> rules, List<String> problems) {
 
 	private static LoadedRule load(IConfigurationElement contribution, String contributor) throws CoreException {
 		Object created = contribution.createExecutableExtension("class");
-		if (!(created instanceof BoatRule rule)) {
-			throw new IllegalArgumentException("it is no " + BoatRule.class.getSimpleName());
+		if (!(created instanceof Rule rule)) {
+			throw new IllegalArgumentException("it is neither a " + BoatRule.class.getSimpleName() + " nor a " + SeriesRule.class.getSimpleName());
 		}
 		RuleDescription description = rule.description();
 		if (description == null) {

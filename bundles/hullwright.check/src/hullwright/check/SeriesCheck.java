@@ -9,9 +9,12 @@ import hullwright.network.Boat;
 import hullwright.network.Origin;
 import hullwright.network.Selection;
 import hullwright.resolve.SeriesPlan;
+import hullwright.rules.BoatRule;
 import hullwright.rules.BoatUnderCheck;
 import hullwright.rules.Finding;
 import hullwright.rules.RuleInForce;
+import hullwright.rules.SeriesRule;
+import hullwright.rules.SeriesUnderCheck;
 import hullwright.rules.Severity;
 import hullwright.rules.report.Occurrence;
 import hullwright.rules.report.ReportedFinding;
@@ -31,6 +34,7 @@ import java.util.TreeSet;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 
 /**
  * Checks the boats of one series and says of each finding once on which of them it occurs.
@@ -41,6 +45,7 @@ final class SeriesCheck {
 	private final List<Selection> boats;
 	private final int combinations;
 	private final boolean allOrderable;
+	private final boolean allSold;
 	private final List<LoadedRule> rules;
 	private final Map<String, RuleInForce> inForce;
 	private final RuleGuard guard;
@@ -49,6 +54,7 @@ final class SeriesCheck {
 	private final CheckClock clock;
 	private volatile Running running;
 	private volatile boolean abandoned;
+	private final List<ReportedFinding> wholeSeries = new ArrayList<>();
 	private final Map<Matter, Sightings> sightings = new LinkedHashMap<>();
 	private final Map<String, Set<String>> silencedBy = new HashMap<>();
 
@@ -65,6 +71,7 @@ final class SeriesCheck {
 		this.boats = wanted.boats();
 		this.combinations = wanted.combinations();
 		this.allOrderable = wanted.allOrderable();
+		this.allSold = wanted.allSold();
 	}
 
 	/** What one finding is about, and what silences it; the measured values may differ from boat to boat. */
@@ -86,8 +93,14 @@ final class SeriesCheck {
 	private record Running(String rule, long sinceNanos) {
 	}
 
-	/** Runs the rules on every boat. */
+	/** Runs the rules on the series and on every boat. */
 	void run() {
+		for (LoadedRule rule : rules) {
+			if (rule.rule() instanceof SeriesRule ofSeries) {
+				SeriesUnderCheck series = new SeriesUnderCheck(plan.outline(), boats, allOrderable && allSold, plan::boat, inForce.get(rule.description().id()));
+				ofSeries(run(rule, () -> ofSeries.check(series)));
+			}
+		}
 		for (int number = 0; number < boats.size(); number++) {
 			if (cancelled.getAsBoolean()) {
 				throw new CancellationException();
@@ -96,19 +109,31 @@ final class SeriesCheck {
 			Figures figures = new Figures(boat);
 			Map<String, List<Finding>> found = new LinkedHashMap<>();
 			for (LoadedRule rule : rules) {
-				running = new Running(rule.description().id(), System.nanoTime());
-				List<Finding> findings = guard.run(rule, new BoatUnderCheck(figures, inForce.get(rule.description().id())), known);
-				clock.spent(rule.description().id(), System.nanoTime() - running.sinceNanos);
-				running = null;
-				if (abandoned) {
-					throw new CancellationException();
-				}
-				if (!findings.isEmpty()) {
-					found.put(rule.description().id(), findings);
+				if (rule.rule() instanceof BoatRule ofBoat) {
+					BoatUnderCheck under = new BoatUnderCheck(figures, inForce.get(rule.description().id()));
+					List<Finding> findings = run(rule, () -> ofBoat.check(under));
+					if (!findings.isEmpty()) {
+						found.put(rule.description().id(), findings);
+					}
 				}
 			}
 			see(number, found);
 		}
+	}
+
+	private List<Finding> run(LoadedRule rule, Supplier<List<Finding>> look) {
+		running = new Running(rule.description().id(), System.nanoTime());
+		List<Finding> findings = guard.run(rule, look, known);
+		clock.spent(rule.description().id(), System.nanoTime() - running.sinceNanos);
+		running = null;
+		if (abandoned) {
+			throw new CancellationException();
+		}
+		return findings;
+	}
+
+	private void ofSeries(List<Finding> findings) {
+		findings.forEach(each -> wholeSeries.add(new ReportedFinding(each, new Occurrence(plan.name(), true, "", List.of(), 0))));
 	}
 
 	private void see(int boat, Map<String, List<Finding>> found) {
@@ -141,6 +166,7 @@ final class SeriesCheck {
 		boats.subList(0, combinations).forEach(boat -> options.add(new TreeSet<>(boat.options())));
 		SmallestCondition conditions = new SmallestCondition(plan.options().options(), options);
 		List<ReportedFinding> findings = new ArrayList<>();
+		wholeSeries.stream().filter(each -> guard.failure(each.finding().rule()).isEmpty()).forEach(findings::add);
 		sightings.forEach((matter, seen) -> {
 			if (guard.failure(matter.rule).isEmpty()) {
 				ReportedFinding reported = new ReportedFinding(seen.worst, occurrence(seen.boats, conditions));

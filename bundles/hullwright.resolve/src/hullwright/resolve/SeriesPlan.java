@@ -17,6 +17,7 @@ import org.eclipse.emf.common.util.TreeIterator;
 import org.eclipse.emf.ecore.EObject;
 
 import hullwright.network.Boat;
+import hullwright.network.BoatSeries;
 import hullwright.network.FittedDevice;
 import hullwright.network.Network;
 import hullwright.network.Origin;
@@ -48,6 +49,7 @@ public final class SeriesPlan {
 	private final Layout layout;
 	private final List<Waiver> waivers;
 	private final PartsOnOffer partsOnOffer;
+	private final BoatSeries outline;
 	private final int devices;
 
 	/**
@@ -81,6 +83,7 @@ public final class SeriesPlan {
 		List<Part> offered = new ArrayList<>();
 		visibleCatalogs.forEach(catalog -> catalog.getParts().forEach(type -> parts.of(type).ifPresent(offered::add)));
 		partsOnOffer = new PartsOnOffer(offered);
+		outline = SeriesCopy.of(series, waivers, partsOnOffer, places);
 		devices = count(series, Device.class);
 	}
 
@@ -105,6 +108,11 @@ public final class SeriesPlan {
 	/** The findings that the yard lives with. */
 	public List<Waiver> waivers() {
 		return waivers;
+	}
+
+	/** What it offers and sells. */
+	public BoatSeries outline() {
+		return outline;
 	}
 
 	/** Its options and which of them go together. */

@@ -6,23 +6,18 @@ package hullwright.rules;
 
 import hullwright.analysis.Figures;
 import hullwright.network.Boat;
-import hullwright.network.Origin;
-import hullwright.quantity.ScalarQuantity;
-import java.util.Comparator;
-import java.util.Optional;
 
 /**
  * What a rule is given: the boat, its figures, and what is in force for this rule in this house.
  */
-public final class BoatUnderCheck {
+public final class BoatUnderCheck extends UnderCheck {
 
 	private final Figures figures;
-	private final RuleInForce inForce;
 
 	/** A boat for one rule to look at. */
 	public BoatUnderCheck(Figures figures, RuleInForce inForce) {
+		super(inForce);
 		this.figures = figures;
-		this.inForce = inForce;
 	}
 
 	/** The boat as it will be built. */
@@ -33,53 +28,5 @@ public final class BoatUnderCheck {
 	/** What the analyses say of it. */
 	public Figures figures() {
 		return figures;
-	}
-
-	/**
-	 * The severest band whose limit a value exceeds, or empty if it keeps all limits.
-	 *
-	 * @param value a quantity of the kind of the rule's limits
-	 */
-	public <Q extends ScalarQuantity<Q>> Optional<Band> bandOf(Q value) {
-		return inForce.bands().stream()
-				.filter(band -> value.exceeds(sameKind(value, band)))
-				.max(Comparator.comparing(Band::severity));
-	}
-
-	@SuppressWarnings("unchecked")
-	private static <Q extends ScalarQuantity<Q>> Q sameKind(Q value, Band band) {
-		if (value.getClass() != band.limit().getClass()) {
-			throw new IllegalArgumentException("a " + value.dimension().label() + " has no limit of " + band.limit());
-		}
-		return (Q) band.limit();
-	}
-
-	/**
-	 * The value of a parameter of this rule, as the profile leaves it.
-	 *
-	 * @param kind what it is: the type of a quantity, or Integer
-	 * @throws IllegalArgumentException if the rule declares no such parameter of this kind
-	 */
-	public <T> T parameter(String name, Class<T> kind) {
-		RuleInForce.ParameterInForce found = inForce.parameters().get(name);
-		if (found == null || !kind.isInstance(found.value())) {
-			throw new IllegalArgumentException(inForce.description().id() + " declares no parameter " + name + " of this kind");
-		}
-		return kind.cast(found.value());
-	}
-
-	/** A finding of this rule about an element, with the severity and the source that the rule has without a band. */
-	public Finding.Builder finding(Origin element) {
-		return new Finding.Builder(inForce.description(), inForce.severity(), element).source(inForce.source());
-	}
-
-	/** A finding of this rule that is advice whatever the severity of the rule, about an element. */
-	public Finding.Builder advice(Origin element) {
-		return new Finding.Builder(inForce.description(), Severity.ADVICE, element).source(inForce.source());
-	}
-
-	/** A finding of this rule about an element, with the limit, the severity and the source of a band. */
-	public Finding.Builder finding(Origin element, Band band) {
-		return new Finding.Builder(inForce.description(), band.severity(), element).source(band.source()).value("limit", band.limit());
 	}
 }

@@ -13,7 +13,10 @@ import hullwright.check.RuleSet;
 import hullwright.rules.BoatRule;
 import hullwright.rules.BoatUnderCheck;
 import hullwright.rules.Finding;
+import hullwright.rules.Rule;
 import hullwright.rules.RuleDescription;
+import hullwright.rules.SeriesRule;
+import hullwright.rules.SeriesUnderCheck;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -44,22 +47,22 @@ public final class MutationGuard {
 		/** It finds something exactly where there is nothing to find. */
 		NEGATED;
 
-		List<Finding> of(List<Finding> sound, BoatUnderCheck boat) {
+		List<Finding> of(List<Finding> sound, Finding more) {
 			return switch (this) {
 			case SILENT -> List.of();
-			case SHRILL -> plus(sound, boat);
-			case NEGATED -> sound.isEmpty() ? plus(sound, boat) : List.of();
+			case SHRILL -> plus(sound, more);
+			case NEGATED -> sound.isEmpty() ? List.of(more) : List.of();
 			};
 		}
 
-		private static List<Finding> plus(List<Finding> sound, BoatUnderCheck boat) {
-			List<Finding> more = new ArrayList<>(sound);
-			more.add(boat.finding(boat.boat().origin()).key("mutated").build());
-			return more;
+		private static List<Finding> plus(List<Finding> sound, Finding more) {
+			List<Finding> both = new ArrayList<>(sound);
+			both.add(more);
+			return both;
 		}
 	}
 
-	private record Mutated(BoatRule rule, Mutation mutation) implements BoatRule {
+	private record MutatedOnBoats(BoatRule rule, Mutation mutation) implements BoatRule {
 
 		@Override
 		public RuleDescription description() {
@@ -68,8 +71,25 @@ public final class MutationGuard {
 
 		@Override
 		public List<Finding> check(BoatUnderCheck boat) {
-			return mutation.of(rule.check(boat), boat);
+			return mutation.of(rule.check(boat), boat.finding(boat.boat().origin()).key("mutated").build());
 		}
+	}
+
+	private record MutatedOnSeries(SeriesRule rule, Mutation mutation) implements SeriesRule {
+
+		@Override
+		public RuleDescription description() {
+			return rule.description();
+		}
+
+		@Override
+		public List<Finding> check(SeriesUnderCheck series) {
+			return mutation.of(rule.check(series), series.finding(series.series().origin()).key("mutated").build());
+		}
+	}
+
+	private static Rule mutated(Rule rule, Mutation mutation) {
+		return rule instanceof BoatRule ofBoat ? new MutatedOnBoats(ofBoat, mutation) : new MutatedOnSeries((SeriesRule) rule, mutation);
 	}
 
 	/** Tests of the pages of all rules that a bundle contributes; fails if it contributes none. */
@@ -81,7 +101,7 @@ public final class MutationGuard {
 	}
 
 	private void isNoticed(LoadedRule rule, Mutation mutation) {
-		LoadedRule mutated = new LoadedRule(new Mutated(rule.rule(), mutation), rule.description(), rule.contributor(), rule.page());
+		LoadedRule mutated = new LoadedRule(mutated(rule.rule(), mutation), rule.description(), rule.contributor(), rule.page());
 		List<LoadedRule> others = new ArrayList<>(rules.rules());
 		others.replaceAll(each -> each == rule ? mutated : each);
 		RulePageTests tests = new RulePageTests(Checker.with(new RuleSet(others, List.of())));

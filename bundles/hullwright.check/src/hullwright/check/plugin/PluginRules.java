@@ -5,7 +5,9 @@
 package hullwright.check.plugin;
 
 import hullwright.rules.BoatRule;
+import hullwright.rules.Rule;
 import hullwright.rules.RuleDescription;
+import hullwright.rules.SeriesRule;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -31,7 +33,7 @@ public record PluginRules(List<Made> rules, List<String> problems) {
 	 *
 	 * @param page the Markdown beside its class, if there is any
 	 */
-	public record Made(BoatRule rule, RuleDescription description, Optional<String> page) {
+	public record Made(Rule rule, RuleDescription description, Optional<String> page) {
 	}
 
 	/** Loads the classes of a plugin and makes its rules. */
@@ -52,8 +54,8 @@ public record PluginRules(List<Made> rules, List<String> problems) {
 	private static void make(PluginClasses classes, String name, List<Made> rules, List<String> problems) {
 		try {
 			Object made = classes.loadClass(name).getConstructor().newInstance();
-			if (!(made instanceof BoatRule rule)) {
-				problems.add("class " + name + " is no " + BoatRule.class.getSimpleName());
+			if (!(made instanceof Rule rule)) {
+				problems.add("class " + name + " is neither a " + BoatRule.class.getSimpleName() + " nor a " + SeriesRule.class.getSimpleName());
 				return;
 			}
 			RuleDescription description = rule.description();
