@@ -32,9 +32,9 @@ public record ShortCircuit(String network, String at, Current current, Optional<
 		ENDED_IN_TIME,
 		/** Fuses end it, but a conductor does not stand it for that long. */
 		ENDED_TOO_LATE,
-		/** No fuse ends it, and every conductor stands it for ever. */
+		/** No fuse ends it, and all that it flows through stands it for ever. */
 		HARMLESS,
-		/** No fuse ends it, and a conductor does not stand it for ever. */
+		/** No fuse ends it, and something that it flows through does not stand it for ever, or nothing tells what that stands. */
 		NOT_ENDED,
 		/** Nothing feeds the place, so nothing flows. */
 		NO_CURRENT,

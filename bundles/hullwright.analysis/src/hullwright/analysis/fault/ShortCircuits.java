@@ -94,7 +94,8 @@ public final class ShortCircuits {
 			verdict = weakest.isPresent() && after.get().exceeds(weakest.get().stands()) ? ShortCircuit.Verdict.ENDED_TOO_LATE
 					: ShortCircuit.Verdict.ENDED_IN_TIME;
 		} else {
-			verdict = weakest.isPresent() ? ShortCircuit.Verdict.NOT_ENDED : ShortCircuit.Verdict.HARMLESS;
+			verdict = weakest.isEmpty() && WeakestConductor.isBorne(wiring, phases.get(phases.size() - 1)) ? ShortCircuit.Verdict.HARMLESS
+					: ShortCircuit.Verdict.NOT_ENDED;
 		}
 		return new ShortCircuit(networkName, name, current, first.limitedBy(), openings, after, weakest.map(WeakestConductor::name),
 				weakest.map(WeakestConductor::stands), verdict);

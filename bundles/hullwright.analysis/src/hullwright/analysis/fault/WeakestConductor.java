@@ -8,10 +8,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 
+import hullwright.analysis.power.Assumption;
 import hullwright.analysis.power.FaultCurrents;
 import hullwright.analysis.wiring.Medium;
 import hullwright.analysis.wiring.Span;
 import hullwright.analysis.wiring.Wiring;
+import hullwright.network.part.Cable;
 import hullwright.quantity.ConductorSize;
 import hullwright.quantity.Current;
 import hullwright.quantity.Duration;
@@ -28,6 +30,8 @@ record WeakestConductor(String name, Duration stands) {
 	/** What of the fault current may flow in a conductor without being counted as its path. */
 	private static final double ASIDE = 1e-6;
 
+	private static final ConductorSize UNSTATED = (ConductorSize) Assumption.Kind.CONDUCTOR.assumed().orElseThrow();
+
 	/**
 	 * The weakest conductor; none if all stand it for ever.
 	 *
@@ -42,8 +46,8 @@ record WeakestConductor(String name, Duration stands) {
 				continue;
 			}
 			Span span = wiring.spans().get(i);
-			if (span.medium() instanceof Medium.Conductors conductors && conductors.power().isPresent() && conductors.length().metres() > 0) {
-				weakest = weaker(weakest, span.element(), stands(conductors.power().get().size(), conductors.rated(),
+			if (span.medium() instanceof Medium.Conductors conductors && conductors.length().metres() > 0) {
+				weakest = weaker(weakest, span.element(), stands(conductors.power().map(Cable.Conductor::size).orElse(UNSTATED), conductors.rated(),
 						phase -> phase.spanCurrents()[number], phases, lasting));
 			}
 		}
@@ -54,6 +58,25 @@ record WeakestConductor(String name, Duration stands) {
 					phases, lasting));
 		}
 		return weakest;
+	}
+
+	/**
+	 * Whether all that the current goes through is known to stand it for ever, provided that every conductor does: what is rated
+	 * carries no more than that, and there is a conductor or a rating to know it from.
+	 */
+	static boolean isBorne(Wiring wiring, FaultCurrents current) {
+		boolean known = current.leads().stream().anyMatch(each -> carries(current, each.current().amperes()));
+		for (int i = 0; i < wiring.spans().size(); i++) {
+			double amperes = current.spanCurrents()[i];
+			if (carries(current, amperes)) {
+				Medium medium = wiring.spans().get(i).medium();
+				if (medium.rated().map(rated -> new Current(amperes).exceeds(rated)).orElse(false)) {
+					return false;
+				}
+				known |= medium.rated().isPresent() || medium instanceof Medium.Conductors;
+			}
+		}
+		return known;
 	}
 
 	private static boolean isCarrying(List<FaultCurrents> phases, int span) {

@@ -39,7 +39,7 @@ public final class FaultCircuit {
 	private final double[] volts;
 	private final UnloadedCircuit circuit;
 	private final Solution open;
-	private final int[] conductors;
+	private final int[] limited;
 
 	FaultCircuit(PowerCircuit power, Conditions conditions, Set<Integer> opened) {
 		this(power, conditions, opened, power.volts(conditions));
@@ -56,8 +56,8 @@ public final class FaultCircuit {
 		}
 		circuit = valued.unloaded();
 		open = circuit.open();
-		conductors = IntStream.range(0, power.supplyOfSpan.length)
-				.filter(i -> power.wiring.spans().get(i).medium() instanceof Medium.Conductors).toArray();
+		limited = IntStream.range(0, power.supplyOfSpan.length)
+				.filter(i -> power.wiring.spans().get(i).medium() instanceof Medium.Conductors || power.ratedOfSpan.get(i).isPresent()).toArray();
 	}
 
 	/**
@@ -170,7 +170,7 @@ public final class FaultCircuit {
 			}
 		}
 		double[] spans = new double[power.supplyOfSpan.length];
-		for (int i : conductors) {
+		for (int i : limited) {
 			spans[i] = Math.max(Math.abs(through(test, current, power.supplyOfSpan[i])), Math.abs(through(test, current, power.returnOfSpan[i])));
 		}
 		List<FaultCurrents.ThroughLead> leads = new ArrayList<>();

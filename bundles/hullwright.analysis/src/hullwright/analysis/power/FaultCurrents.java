@@ -19,7 +19,8 @@ import hullwright.quantity.Current;
  * @param limitedBy the qualified name of the converter that gives no more, if one limits it
  * @param fuses through each fuse and breaker that is still closed
  * @param leads through the supply wire of each lead
- * @param spanCurrents by number of the span, through the more loaded of its two power conductors, in A; 0 for what is no conductor
+ * @param spanCurrents by number of the span, through the more loaded of its two power conductors, in A; 0 for what
+ *        is neither a length of conductors nor rated
  */
 public record FaultCurrents(Optional<Current> current, Optional<String> limitedBy, List<ThroughFuse> fuses,
 		List<ThroughLead> leads, double[] spanCurrents) {

@@ -14,11 +14,8 @@ import hullwright.analysis.circuit.Circuit;
 import hullwright.analysis.circuit.CircuitProblem;
 import hullwright.analysis.circuit.Solution;
 import hullwright.analysis.conductor.CopperConductor;
-import hullwright.analysis.wiring.Medium;
-import hullwright.analysis.wiring.Span;
 import hullwright.analysis.wiring.Wiring;
 import hullwright.network.Boat;
-import hullwright.network.part.ConnectorFamily;
 import hullwright.network.power.PowerState;
 import hullwright.network.power.Supply;
 import hullwright.network.power.SupplyLead;
@@ -78,18 +75,11 @@ public final class PowerCircuit {
 		supplyOfSpan = networks.supplyOfSpan();
 		returnOfSpan = networks.returnOfSpan();
 		sections = Sections.of(wiring, supplyOfSpan);
-		ratedOfSpan = wiring.spans().stream().map(PowerCircuit::rated).toList();
+		ratedOfSpan = wiring.spans().stream().map(span -> span.medium().rated()).toList();
 		for (LoadLevel level : LoadLevel.values()) {
 			amounts.put(level, consumers.stream()
 					.mapToDouble(each -> each.load().map(load -> LoadDemand.of(load, level).amount()).orElse(each.draws())).toArray());
 		}
-	}
-
-	private static Optional<Current> rated(Span span) {
-		if (span.medium() instanceof Medium.Contact contact) {
-			return contact.family().flatMap(ConnectorFamily::rated);
-		}
-		return span.medium() instanceof Medium.Conductors conductors ? conductors.rated() : Optional.empty();
 	}
 
 	/**

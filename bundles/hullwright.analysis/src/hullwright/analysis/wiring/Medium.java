@@ -19,6 +19,9 @@ import hullwright.quantity.Resistance;
  */
 public sealed interface Medium {
 
+	/** The current that it may carry for ever, if a catalog says. */
+	Optional<Current> rated();
+
 	/**
 	 * Two connectors plugged into each other: one contact in every conductor.
 	 *
@@ -28,6 +31,11 @@ public sealed interface Medium {
 
 		/** A contact of which no catalog says anything (DeviceNet media handbook DNET-UM072C-EN-P, p. 4-21). */
 		public static final Resistance USUAL = new Resistance(0.005);
+
+		@Override
+		public Optional<Current> rated() {
+			return family.flatMap(ConnectorFamily::rated);
+		}
 	}
 
 	/**
@@ -59,5 +67,10 @@ public sealed interface Medium {
 
 		/** Joined inside, without a fuse. */
 		static final Inside JOINED = new Inside(Optional.empty(), Optional.empty());
+
+		@Override
+		public Optional<Current> rated() {
+			return Optional.empty();
+		}
 	}
 }

@@ -232,6 +232,16 @@ class ShortCircuitTest {
 		assertEquals(harms ? Optional.of("trial.net.start-to-t1") : Optional.empty(), fault.conductor());
 	}
 
+	/** 12 V over 20 mohm of the bank drive 600 A through contacts for 4 A; no cable is there to be harmed. */
+	@Test
+	void whatContactsAreNotMadeForIsNotHarmless() {
+		ShortCircuit fault = endFed("bank b { 12 V; internal resistance 20 mohm } supply house { from b }", "inlet from house", "0 m");
+
+		assertEquals(600, fault.current().amperes(), EXACT);
+		assertEquals(ShortCircuit.Verdict.NOT_ENDED, fault.verdict());
+		assertEquals(Optional.empty(), fault.conductor());
+	}
+
 	/** Switched off, nothing flows. */
 	@Test
 	void aSupplyThatIsOffDrivesNothing() {
