@@ -77,12 +77,16 @@ final class FaultTable {
 		TextTable table = TextTable.worstFirst("Short circuit at", ">Current", "Opens", ">Within at most", "Weakest wire", ">Stands it for", "Verdict");
 		boolean alike = worst.stream().map(ShortCircuit::verdict).distinct().count() == 1;
 		for (ShortCircuit each : worst) {
-			table.row(wording.name(each.at(), network.name()), Wording.amperes(each.current()) + each.limitedBy().map(none -> " *").orElse(""),
+			table.row(wording.name(each.at(), network.name()), current(each) + each.limitedBy().map(none -> " *").orElse(""),
 					each.openings().stream().map(this::opening).collect(Collectors.joining(", then ")), each.ended().map(Wording::time).orElse("-"),
 					each.conductor().map(name -> wording.name(name, network.name())).orElse(""), each.stands().map(Wording::time).orElse(""),
 					alike ? "" : word(each.verdict()));
 		}
 		return table;
+	}
+
+	private static String current(ShortCircuit fault) {
+		return fault.verdict() == ShortCircuit.Verdict.WITHOUT_LIMIT ? "-" : Wording.amperes(fault.current());
 	}
 
 	/**

@@ -181,7 +181,7 @@ public final class FiguresText {
 		if (table.isEmpty()) {
 			return;
 		}
-		line(title);
+		WrappedText.lines("", INDENT, title, WrappedText.PAGE).forEach(this::line);
 		table.lines(INDENT, most, WrappedText.PAGE).forEach(this::line);
 		table.rest(most).ifPresent(rest -> line(INDENT + rest));
 		line("");

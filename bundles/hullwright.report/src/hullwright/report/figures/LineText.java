@@ -64,22 +64,19 @@ final class LineText {
 	private List<String> levels(SignalLevels levels) {
 		String level = "Load: senders see " + loads(levels) + ".";
 		return levels.areGuaranteed() ? List.of(level)
-				: List.of(level, "A sender guarantees its level into " + Wording.number(SenderLoad.LEAST.ohms(), 0) + " to "
-						+ Wording.ohms(SenderLoad.MOST) + " only: "
+				: List.of(level, "A sender guarantees its level into " + SenderLoad.LEAST + " to " + SenderLoad.MOST + " only: "
 						+ Stream.of(levels.leastLoad(), levels.mostLoad()).filter(each -> !each.isGuaranteed()).distinct()
 								.map(each -> name(each.sender()) + " sees " + Wording.ohms(each.load())).collect(Collectors.joining(", "))
 						+ ".");
 	}
 
 	private static String loads(SignalLevels levels) {
-		String least = Wording.ohms(levels.leastLoad().load());
-		String most = Wording.ohms(levels.mostLoad().load());
-		return least.equals(most) ? least : Wording.number(levels.leastLoad().load().ohms(), 1) + " to " + most;
+		return Wording.ohms(levels.leastLoad().load(), levels.mostLoad().load());
 	}
 
 	private static String between(Optional<Resistance> lowest, Optional<Resistance> highest) {
 		return lowest.isEmpty() || highest.isEmpty() || Wording.ohms(lowest.get()).equals(Wording.ohms(highest.get())) ? ""
-				: " (" + Wording.number(lowest.get().ohms(), 1) + " to " + Wording.ohms(highest.get()) + ", by the nodes)";
+				: " (" + Wording.ohms(lowest.get(), highest.get()) + ", by the nodes)";
 	}
 
 	private String name(String qualified) {

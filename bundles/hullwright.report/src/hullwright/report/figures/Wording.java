@@ -55,8 +55,18 @@ final class Wording {
 		return number(current.amperes() * 1000, 1).replaceFirst("\\.0$", "") + " mA";
 	}
 
+	/** A resistance to three digits, to a tenth of an ohm at best. */
 	static String ohms(Resistance resistance) {
-		return number(resistance.ohms(), 1) + " ohm";
+		double ohms = resistance.ohms();
+		return ohms < 99.95 ? number(ohms, 1) + " ohm" : ohms < 999.5 ? number(ohms, 0) + " ohm" : number(ohms / 1000, ohms < 99_950 ? 1 : 0) + " kohm";
+	}
+
+	/** From one resistance to another, the unit told once where it is the same. */
+	static String ohms(Resistance least, Resistance most) {
+		String from = ohms(least);
+		String to = ohms(most);
+		String unit = to.substring(to.indexOf(' '));
+		return from.equals(to) ? to : (from.endsWith(unit) ? from.substring(0, from.length() - unit.length()) : from) + " to " + to;
 	}
 
 	/** A length to a centimetre, without what is zero: 6.01 m is no 6 m. */

@@ -21,8 +21,10 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -43,6 +45,32 @@ class TextFiguresTest {
 	@ValueSource(strings = { "first-power-up", "day-boat", "harbour-pilot", "twin-cruiser", "motor-yacht", "faulty", "faulty-text" })
 	void noLineIsWiderThanAPage(String example) throws IOException {
 		FiguresText.of(figures(example), true).lines().forEach(line -> assertTrue(line.length() <= 110, line));
+	}
+
+	/** No terminator, no lead, one device right at the tee that is fed: a page full of words. */
+	@Test
+	void aPoorBoatIsToldWithinThePageToo() {
+		BoatsRead read = Checker.create().boats(new CheckRequest(Snapshot.of(Map.of("poor.hull", """
+				import "standard:parts"
+				series Skerry "Invented" {
+				  bank accumulatorOfTheWholeDayBoat { 12 V, lowest 11 V; internal resistance 5 mohm }
+				  supply supplyOfTheInstrumentsAtTheSteeringPosition { from accumulatorOfTheWholeDayBoat }
+				  network instrumentsOfTheSteeringPosition {
+				    backbone of light { tee first : block4 tee second : block4 }
+				    feed first.2 from supplyOfTheInstrumentsAtTheSteeringPosition
+				    drop first.1 to displayAboveTheSteeringWheel : instrumentDisplay
+				    drop second.1 via 3 m of light to displayBelowTheSteeringWheel : instrumentDisplay
+				  }
+				}
+				""")), Set.of(), new WantedBoats.Plainest(), LocalDate.EPOCH));
+		String page = FiguresText.of(List.of(new ProjectFigures("boat", read.boats().stream().map(Figures::new).toList(), read.problems(), read.gaps(), false)),
+				true);
+
+		page.lines().forEach(line -> assertTrue(line.length() <= 110, line));
+		String words = page.replaceAll("\\s+", " ");
+		assertTrue(words.contains("Load: senders see 15.0 kohm. A sender guarantees its level into 50 ohm to 65 ohm only:"), page);
+		assertTrue(words.contains("(10.0 to 50.0 kohm, by the nodes)"), page);
+		assertFalse(words.contains("borne for ever"), "hundreds of amperes through contacts for 4 A: " + page);
 	}
 
 	@ParameterizedTest
