@@ -22,6 +22,7 @@ import hullwright.rules.report.ReportedFinding;
 import hullwright.rules.report.RuleRun;
 import hullwright.rules.report.SeriesCoverage;
 import hullwright.rules.report.SetAside;
+import hullwright.rules.report.SourceFile;
 import hullwright.spec.Series;
 import hullwright.spec.SpecFile;
 import java.time.Duration;
@@ -32,7 +33,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.WeakHashMap;
 import java.util.function.BooleanSupplier;
 import java.util.function.Function;
@@ -51,13 +51,10 @@ public final class Checker {
 	/** Rules take microseconds; one that takes this long for one boat will not end. */
 	private static final Duration RULE_LIMIT = Duration.ofSeconds(10);
 
-	private final RuleSet shipped;
 	private final HouseRules house;
 	private final SpecReader reader = new SpecReader();
 	/** Plans of series whose file and imports have not changed since; the series goes when its file is read again. */
 	private final Map<Series, SeriesPlan> plans = new WeakHashMap<>();
-	private final RuleGuard guard = new RuleGuard();
-	private final WatchedRun watch;
 
 	/**
 	 * An engine with the rules of a set.
@@ -65,14 +62,21 @@ public final class Checker {
 	 * @param ruleLimit how long a rule may take for one boat
 	 */
 	Checker(RuleSet rules, Duration ruleLimit) {
-		shipped = rules;
-		house = new HouseRules(rules, TrustedPlugins.ofUser());
-		this.watch = new WatchedRun(guard, ruleLimit);
+		this(new HouseRules(rules, Optional.empty(), ruleLimit));
 	}
 
-	/** An engine with all rules that are contributed, inside OSGi or on the class path. */
+	private Checker(HouseRules house) {
+		this.house = house;
+	}
+
+	/** An engine with all rules that are contributed, inside OSGi or on the class path. It trusts no plugin, whoever runs it. */
 	public static Checker create() {
-		return new Checker(RuleSet.in(Contributions.registry()), RULE_LIMIT);
+		return with(RuleSet.in(Contributions.registry()));
+	}
+
+	/** An engine with all rules that are contributed, and those of the plugins that a user trusts. */
+	public static Checker create(TrustedPlugins trust) {
+		return new Checker(new HouseRules(RuleSet.in(Contributions.registry()), Optional.of(trust), RULE_LIMIT));
 	}
 
 	/** An engine with these rules and no others, such as for tests of rules. */
@@ -89,17 +93,17 @@ public final class Checker {
 
 	/** The rules that ship, as they were found. */
 	public RuleSet rules() {
-		return shipped;
+		return house.shipped();
 	}
 
 	/** The rules for a project: those that ship, and those of the house that are trusted. */
 	public RuleSet rules(Snapshot snapshot) {
-		return house.of(snapshot);
+		return house.of(snapshot).rules();
 	}
 
 	/** The plugins that a project and its user have. */
 	public HousePlugins plugins(Snapshot snapshot) {
-		return house.plugins(snapshot);
+		return house.of(snapshot).plugins();
 	}
 
 	/** Checks a project. Whatever the texts are, it returns a report and does not throw. */
@@ -126,11 +130,11 @@ public final class Checker {
 	 */
 	public CheckReport check(CheckRequest request, BooleanSupplier cancelled, CheckClock clock) {
 		long begun = System.nanoTime();
-		RuleSet rules = house.of(request.snapshot());
+		ProjectRules rules = house.of(request.snapshot());
 		ReadProject project;
 		ProfileInForce profile;
 		List<SeriesPlan> wanted = new ArrayList<>();
-		List<String> gaps = new ArrayList<>(rules.problems());
+		List<String> gaps = new ArrayList<>(rules.gaps());
 		Set<String> interesting;
 		List<Finding> notInForce;
 		synchronized (READING) {
@@ -145,23 +149,24 @@ public final class Checker {
 					.toList();
 		}
 		List<ReportedFinding> findings = new ArrayList<>();
+		rules.pluginsOff().forEach(problem -> findings.add(ofText(problem)));
 		project.problems().stream().filter(problem -> interesting.contains(problem.origin().file())).forEach(problem -> findings.add(ofText(problem)));
 		profile.problems().forEach(problem -> findings.add(ofText(problem)));
 		notInForce.forEach(problem -> findings.add(ofText(problem)));
 		begun = lap(clock, CheckClock.Stage.PLANNING, begun);
 		BoatsChecked boats = checkBoats(request, project, wanted, rules, profile, gaps, cancelled, clock);
 		begun = lap(clock, CheckClock.Stage.CHECKING, begun);
-		rules.rules().forEach(rule -> failureOf(rule).ifPresent(failure -> {
+		rules.failures().forEach(failure -> {
 			findings.add(ofText(failure));
-			gaps.add("rule " + rule.description().id() + " failed and is off for the rest of the session");
-		}));
+			gaps.add("rule " + failure.element() + " failed and is off for the rest of the session");
+		});
 		List<SetAside> setAside = new ArrayList<>(boats.silenced());
-		List<RuleRun> runs = ruleRuns(rules, profile);
+		List<RuleRun> runs = rules.runs(profile);
 		boolean everyBoat = request.boats() instanceof WantedBoats.All && boats.coverage().stream().allMatch(SeriesCoverage::allCombinations);
 		Predicate<String> looked = rule -> everyBoat && runs.stream().anyMatch(run -> run.rule().equals(rule) && run.state() == RuleRun.State.RUN);
 		Waivers waivers = new Waivers(wanted, request.asOf());
 		List<ReportedFinding> counting = setAside(boats.findings(), waivers::of, setAside);
-		waivers.problems(rules.ids(), looked).forEach(problem -> findings.add(ofText(problem)));
+		waivers.problems(rules::lacks, looked).forEach(problem -> findings.add(ofText(problem)));
 		if (request.baseline().isPresent()) {
 			counting = setAside(counting, inBaseline(request.baseline().get()), setAside);
 			stale(request.baseline().get(), counting, setAside, looked).forEach(problem -> findings.add(ofText(problem)));
@@ -170,7 +175,11 @@ public final class Checker {
 		findings.sort(ORDER);
 		setAside.sort(Comparator.comparing(SetAside::finding, ORDER));
 		lap(clock, CheckClock.Stage.SORTING, begun);
-		return new CheckReport(request.asOf(), findings, setAside, gaps, runs, boats.coverage(), project.sources(), request.baseline().map(Baseline::use));
+		return new CheckReport(request.asOf(), findings, setAside, gaps, runs, boats.coverage(), sources(project, rules), request.baseline().map(Baseline::use));
+	}
+
+	private static List<SourceFile> sources(ReadProject project, ProjectRules rules) {
+		return Stream.concat(project.sources().stream(), rules.sources().stream()).sorted(Comparator.comparing(SourceFile::file)).toList();
 	}
 
 	private static long lap(CheckClock clock, CheckClock.Stage stage, long begun) {
@@ -281,9 +290,9 @@ public final class Checker {
 		return paths;
 	}
 
-	private BoatsChecked checkBoats(CheckRequest request, ReadProject project, List<SeriesPlan> wanted, RuleSet rules, ProfileInForce profile, List<String> gaps,
+	private BoatsChecked checkBoats(CheckRequest request, ReadProject project, List<SeriesPlan> wanted, ProjectRules rules, ProfileInForce profile, List<String> gaps,
 			BooleanSupplier cancelled, CheckClock clock) {
-		List<LoadedRule> running = rules.rules().stream().filter(rule -> profile.rules().get(rule.description().id()).on()).toList();
+		List<LoadedRule> running = rules.rules().rules().stream().filter(rule -> profile.rules().get(rule.description().id()).on()).toList();
 		Predicate<Origin> known = new KnownPlaces(request.snapshot(), project);
 		BoatsChecked checked = new BoatsChecked(new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
 		List<String> unfit = new ArrayList<>();
@@ -291,7 +300,7 @@ public final class Checker {
 			BoatsOfSeries boats = BoatsOfSeries.wanted(plan, request.boats());
 			boats.gap().ifPresent(boats.boats().isEmpty() ? unfit::add : gaps::add);
 			if (!boats.boats().isEmpty()) {
-				SeriesCheck done = watch.run(() -> new SeriesCheck(plan, boats, running, profile.rules(), guard, known, cancelled, clock));
+				SeriesCheck done = rules.watch().run(() -> new SeriesCheck(plan, boats, running, profile.rules(), rules.guard(), known, cancelled, clock));
 				checked.findings.addAll(done.findings(checked.silenced));
 				checked.coverage.add(new SeriesCoverage(plan.name(), plan.devices(), boats.combinations(), boats.allOrderable(),
 						boats.boats().size() - boats.combinations(), boats.allSold(), plan.origin()));
@@ -302,23 +311,6 @@ public final class Checker {
 			gaps.addAll(unfit);
 		}
 		return checked;
-	}
-
-	private Optional<Finding> failureOf(LoadedRule rule) {
-		String id = rule.description().id();
-		return guard.failure(id).map(reason -> Finding.ofText(ProjectProblem.RULE_FAILED, Severity.ERROR, Origin.nowhere(id),
-				"rule " + id + " of bundle " + rule.contributor() + " failed and is off for the rest of the session: " + reason, List.of()));
-	}
-
-	private List<RuleRun> ruleRuns(RuleSet rules, ProfileInForce profile) {
-		Map<String, RuleRun> runs = new TreeMap<>();
-		for (LoadedRule rule : rules.rules()) {
-			String id = rule.description().id();
-			Optional<String> failure = guard.failure(id);
-			RuleRun.State state = failure.isPresent() ? RuleRun.State.FAILED : profile.rules().get(id).on() ? RuleRun.State.RUN : RuleRun.State.OFF;
-			runs.put(id, new RuleRun(rule.description(), rule.contributor(), state, failure, rule.page()));
-		}
-		return List.copyOf(runs.values());
 	}
 
 	/**

@@ -9,75 +9,126 @@ import hullwright.check.plugin.HousePlugins;
 import hullwright.check.plugin.PluginFile;
 import hullwright.check.plugin.PluginRules;
 import hullwright.check.plugin.TrustedPlugins;
+import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 
 /**
- * The rules that ship, and with them those of the house: of trusted plugins that a project or the user has. Plugins that stay off are
- * told as problems, so that nobody takes a check without them for a whole one.
+ * Joins the rules of trusted plugins, which a project or the user has, to those that ship. A plugin is loaded once a session; what
+ * becomes of it in a project is looked up with each check, so that trust which is given or taken counts at once.
  */
 final class HouseRules {
 
 	private final RuleSet shipped;
-	private final TrustedPlugins trust;
-	private HousePlugins known;
-	private RuleSet together;
+	private final Optional<TrustedPlugins> trust;
+	private final Duration limit;
+	private final RuleGuard shippedGuard = new RuleGuard();
+	private final Map<String, HousePlugin> read = new ConcurrentHashMap<>();
+	private final Map<String, PluginRules> loaded = new ConcurrentHashMap<>();
+	private final Map<List<String>, ProjectRules> joined = new ConcurrentHashMap<>();
 
-	HouseRules(RuleSet shipped, TrustedPlugins trust) {
+	/**
+	 * Joins to a set.
+	 *
+	 * @param trust whose trust counts, and whose own plugins; without, nothing is trusted
+	 * @param limit how long a rule may take for one boat, and a plugin to be loaded
+	 */
+	HouseRules(RuleSet shipped, Optional<TrustedPlugins> trust, Duration limit) {
 		this.shipped = shipped;
 		this.trust = trust;
+		this.limit = limit;
 	}
 
-	/** The rules for a project; classes of plugins are loaded once for as long as the plugins stay the same. */
-	synchronized RuleSet of(Snapshot snapshot) {
-		HousePlugins plugins = plugins(snapshot);
-		if (plugins.plugins().isEmpty()) {
-			return shipped;
-		}
-		if (known == null || !isSame(plugins, known)) {
-			known = plugins;
-			together = together(plugins);
-		}
-		return together;
+	/** The rules that ship. */
+	RuleSet shipped() {
+		return shipped;
 	}
 
-	/** The plugins of a project and of the user. */
-	HousePlugins plugins(Snapshot snapshot) {
-		List<PluginFile> jars = new ArrayList<>(trust.pluginsOfUser());
+	/** What a project is checked with. */
+	ProjectRules of(Snapshot snapshot) {
+		Map<String, String> taken = new HashMap<>();
+		shipped.rules().forEach(rule -> taken.put(rule.description().id(), rule.contributor()));
+		HousePlugins found = found(snapshot);
+		List<HousePlugin> plugins = new ArrayList<>();
+		List<HousePlugin> running = new ArrayList<>();
+		for (HousePlugin plugin : found.plugins()) {
+			HousePlugin tried = plugin;
+			if (found.stateOf(plugin) == HousePlugins.State.ON) {
+				Optional<String> why = claim(plugin, taken);
+				tried = why.map(plugin::refused).orElse(plugin);
+				if (why.isEmpty()) {
+					running.add(plugin);
+				}
+			}
+			plugins.add(tried);
+		}
+		ProjectRules same = joined.computeIfAbsent(running.stream().map(HousePlugin::sha256).toList(), checksums -> joined(running));
+		return new ProjectRules(same.rules(), new HousePlugins(plugins, found.trusted()), same.guard(), same.watch());
+	}
+
+	private HousePlugins found(Snapshot snapshot) {
+		List<PluginFile> jars = new ArrayList<>(trust.map(TrustedPlugins::pluginsOfUser).orElse(List.of()));
 		jars.addAll(snapshot.plugins());
-		return HousePlugins.of(jars, trust);
+		return HousePlugins.of(jars.stream().map(this::read).toList(), trust);
 	}
 
-	private static boolean isSame(HousePlugins one, HousePlugins other) {
-		return states(one).equals(states(other));
+	private HousePlugin read(PluginFile jar) {
+		return jar.problem().isPresent() ? HousePlugin.of(jar) : read.computeIfAbsent(jar.file() + " " + jar.sha256(), known -> HousePlugin.of(jar));
 	}
 
-	private static List<String> states(HousePlugins plugins) {
-		return plugins.plugins().stream().map(each -> each.file() + " " + each.sha256() + " " + plugins.stateOf(each)).toList();
-	}
-
-	private RuleSet together(HousePlugins plugins) {
-		List<LoadedRule> rules = new ArrayList<>(shipped.rules());
-		List<String> problems = new ArrayList<>(shipped.problems());
-		for (HousePlugin plugin : plugins.plugins()) {
-			switch (plugins.stateOf(plugin)) {
-			case REFUSED -> problems.add("plugin " + plugin.file() + " is off: " + plugin.refusal().orElseThrow());
-			case NOT_TRUSTED -> problems.add("plugin " + plugin.file() + " (" + plugin.title() + ") is off: nobody here trusts it yet; "
-					+ "'hullwright plugins --trust' with this file does, if you know where it comes from");
-			case ON -> add(plugin, rules, problems);
+	/** A plugin takes the ids of its rules, all or none, or it is said why it cannot. */
+	private Optional<String> claim(HousePlugin plugin, Map<String, String> taken) {
+		PluginRules content = loaded.computeIfAbsent(plugin.sha256(), checksum -> load(plugin));
+		if (!content.problems().isEmpty()) {
+			return Optional.of(String.join("; ", content.problems()));
+		}
+		Map<String, String> own = new HashMap<>();
+		for (PluginRules.Made rule : content.rules()) {
+			String id = rule.description().id();
+			String earlier = taken.containsKey(id) ? taken.get(id) : own.putIfAbsent(id, "another of its rules");
+			if (earlier != null) {
+				return Optional.of("it claims the rule " + id + ", which " + earlier + " has already");
 			}
 		}
-		return new RuleSet(rules, problems);
+		own.keySet().forEach(id -> taken.put(id, plugin.title()));
+		return Optional.empty();
 	}
 
-	private static void add(HousePlugin plugin, List<LoadedRule> rules, List<String> problems) {
-		PluginRules loaded = PluginRules.of(plugin);
-		loaded.problems().forEach(each -> problems.add("plugin " + plugin.file() + ": " + each));
-		loaded.rules().forEach(rule -> {
-			String id = rule.description().id();
-			rules.stream().filter(each -> each.description().id().equals(id)).findFirst().ifPresentOrElse(
-					earlier -> problems.add("plugin " + plugin.file() + " claims the rule " + id + ", which " + earlier.contributor() + " has already"),
-					() -> rules.add(new LoadedRule(rule.rule(), rule.description(), plugin.title(), rule.page())));
-		});
+	/** Loads a plugin on a thread of its own, which is left behind if that takes too long. */
+	private PluginRules load(HousePlugin plugin) {
+		FutureTask<PluginRules> task = new FutureTask<>(() -> PluginRules.of(plugin));
+		Thread worker = new Thread(task, "loading of " + plugin.name());
+		worker.setDaemon(true);
+		worker.start();
+		try {
+			return task.get(limit.toMillis(), TimeUnit.MILLISECONDS);
+		} catch (TimeoutException e) {
+			return new PluginRules(List.of(), List.of("it takes longer than " + limit.toSeconds() + " s to make its rules"));
+		} catch (InterruptedException e) {
+			Thread.currentThread().interrupt();
+			return new PluginRules(List.of(), List.of("it was not loaded to the end"));
+		} catch (ExecutionException e) {
+			return new PluginRules(List.of(), List.of("it cannot be loaded: " + e.getCause()));
+		}
+	}
+
+	/** Whether a rule of a plugin has failed is known for as long as the plugins stay what they are: a mended one runs again. */
+	private ProjectRules joined(List<HousePlugin> running) {
+		List<LoadedRule> rules = new ArrayList<>(shipped.rules());
+		for (HousePlugin plugin : running) {
+			loaded.get(plugin.sha256()).rules().forEach(made -> rules.add(new LoadedRule(made.rule(), made.description(), plugin.title(), made.page())));
+		}
+		rules.sort(Comparator.comparing(rule -> rule.description().id()));
+		RuleGuard guard = new RuleGuard(shippedGuard, shipped.ids());
+		return new ProjectRules(new RuleSet(rules, shipped.problems()), new HousePlugins(List.of(), List.of()), guard, new WatchedRun(guard, limit));
 	}
 }

@@ -33,9 +33,9 @@ record ProfileInForce(Map<String, RuleInForce> rules, List<Finding> problems) {
 	/** The one profile that a profile may start from. */
 	private static final String STANDARD = "standard";
 
-	static ProfileInForce of(ReadProject project, RuleSet rules) {
+	static ProfileInForce of(ReadProject project, ProjectRules rules) {
 		Map<String, RuleInForce> inForce = new LinkedHashMap<>();
-		rules.rules().forEach(rule -> inForce.put(rule.description().id(), RuleInForce.asShipped(rule.description())));
+		rules.rules().rules().forEach(rule -> inForce.put(rule.description().id(), RuleInForce.asShipped(rule.description())));
 		List<Finding> problems = new ArrayList<>();
 		List<Profile> profiles = project.files().values().stream()
 				.flatMap(file -> file.getDeclarations().stream())
@@ -46,12 +46,12 @@ record ProfileInForce(Map<String, RuleInForce> rules, List<Finding> problems) {
 		profiles.stream().skip(1).forEach(surplus -> problems.add(problem(ProjectProblem.TWO_PROFILES, places.of(surplus, surplus.getName()),
 				"a project has one profile, and '" + profiles.get(0).getName() + "' in " + places.of(profiles.get(0), "").file() + " is it")));
 		if (!profiles.isEmpty()) {
-			apply(profiles.get(0), inForce, problems, places);
+			apply(profiles.get(0), rules, inForce, problems, places);
 		}
 		return new ProfileInForce(inForce, problems);
 	}
 
-	private static void apply(Profile profile, Map<String, RuleInForce> inForce, List<Finding> problems, TextOrigins places) {
+	private static void apply(Profile profile, ProjectRules rules, Map<String, RuleInForce> inForce, List<Finding> problems, TextOrigins places) {
 		if (!STANDARD.equals(profile.getBase())) {
 			problems.add(problem(ProjectProblem.PROFILE_SETTING_WRONG, places.of(profile, profile.getName()),
 					"a profile starts from 'standard'; there is no profile '" + profile.getBase() + "'"));
@@ -59,6 +59,9 @@ record ProfileInForce(Map<String, RuleInForce> rules, List<Finding> problems) {
 		for (RuleSetting setting : profile.getSettings()) {
 			Origin place = places.of(setting, String.valueOf(setting.getRule()));
 			RuleInForce shipped = inForce.get(setting.getRule());
+			if (shipped == null && !rules.lacks(setting.getRule())) {
+				continue;
+			}
 			if (shipped == null) {
 				problems.add(problem(ProjectProblem.PROFILE_SETTING_WRONG, place, "there is no rule '" + setting.getRule() + "'"));
 			} else {

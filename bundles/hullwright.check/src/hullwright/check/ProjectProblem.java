@@ -29,6 +29,10 @@ public final class ProjectProblem {
 	public static final String WAIVER_UNUSED = "project/waiver-unused";
 	/** The baseline accepts a finding that is no longer made. */
 	public static final String BASELINE_STALE = "project/baseline-stale";
+	/** Nobody trusts a plugin, so its rules do not run. */
+	public static final String PLUGIN_OFF = "project/plugin-off";
+	/** A jar among the plugins cannot be used. */
+	public static final String PLUGIN_REFUSED = "project/plugin-refused";
 	/** A rule failed and has been switched off. */
 	public static final String RULE_FAILED = "project/rule-failed";
 

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
@@ -20,6 +21,20 @@ import java.util.function.Supplier;
 final class RuleGuard {
 
 	private final Map<String, String> failures = new ConcurrentHashMap<>();
+	private final Optional<RuleGuard> shared;
+	private final Set<String> sharedRules;
+
+	/** A guard of its own. */
+	RuleGuard() {
+		shared = Optional.empty();
+		sharedRules = Set.of();
+	}
+
+	/** A guard that shares with others what happens to some of the rules. */
+	RuleGuard(RuleGuard shared, Set<String> sharedRules) {
+		this.shared = Optional.of(shared);
+		this.sharedRules = sharedRules;
+	}
 
 	/**
 	 * What a rule finds on a boat or a series, or nothing if it fails or has failed before.
@@ -29,7 +44,7 @@ final class RuleGuard {
 	 */
 	List<Finding> run(LoadedRule rule, Supplier<List<Finding>> look, Predicate<Origin> known) {
 		String id = rule.description().id();
-		if (failures.containsKey(id)) {
+		if (failure(id).isPresent()) {
 			return List.of();
 		}
 		try {
@@ -62,11 +77,15 @@ final class RuleGuard {
 
 	/** Names a rule as failed, from now on. */
 	void fail(String rule, String reason) {
-		failures.putIfAbsent(rule, reason);
+		if (sharedRules.contains(rule)) {
+			shared.orElseThrow().fail(rule, reason);
+		} else {
+			failures.putIfAbsent(rule, reason);
+		}
 	}
 
 	/** Why a rule has failed, if it has. */
 	Optional<String> failure(String rule) {
-		return Optional.ofNullable(failures.get(rule));
+		return sharedRules.contains(rule) ? shared.orElseThrow().failure(rule) : Optional.ofNullable(failures.get(rule));
 	}
 }

@@ -7,13 +7,14 @@ package hullwright.check;
 import hullwright.rules.Finding;
 import hullwright.rules.RuleInForce;
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /**
  * The rules as the profile of a project leaves them.
  *
  * @param rules each rule, by id
- * @param problems what is wrong with the profile, or with texts that keep it from being read
+ * @param problems what is wrong with the profile, with texts that keep it from being read, and with plugins
  */
 public record RulesInForce(List<RuleInForce> rules, List<Finding> problems) {
 
@@ -23,9 +24,10 @@ public record RulesInForce(List<RuleInForce> rules, List<Finding> problems) {
 	}
 
 	/** The caller holds the lock that guards reading. */
-	static RulesInForce of(ReadProject project, RuleSet rules) {
+	static RulesInForce of(ReadProject project, ProjectRules rules) {
 		ProfileInForce profile = ProfileInForce.of(project, rules);
 		Stream<Finding> unread = project.problems().stream().filter(each -> project.unsound().contains(each.origin().file()));
-		return new RulesInForce(List.copyOf(profile.rules().values()), Stream.concat(unread, profile.problems().stream()).toList());
+		return new RulesInForce(List.copyOf(profile.rules().values()),
+				Stream.of(unread, profile.problems().stream(), rules.pluginsOff().stream()).flatMap(Function.identity()).toList());
 	}
 }

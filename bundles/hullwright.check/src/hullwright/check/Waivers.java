@@ -52,13 +52,13 @@ final class Waivers {
 	/**
 	 * What is wrong with the waivers, after all findings have been asked for.
 	 *
-	 * @param known the ids of all rules
+	 * @param unknown whether there is no rule with an id
 	 * @param looked whether a rule has looked at every boat, so that a waiver without its finding has no use
 	 */
-	List<Finding> problems(Set<String> known, Predicate<String> looked) {
+	List<Finding> problems(Predicate<String> unknown, Predicate<String> looked) {
 		List<Finding> problems = new ArrayList<>();
 		for (Waiver waiver : waivers) {
-			if (!known.contains(waiver.rule())) {
+			if (unknown.test(waiver.rule())) {
 				problems.add(problem(ProjectProblem.WAIVER_UNKNOWN_RULE, Severity.ERROR, waiver, "there is no rule '" + waiver.rule() + "' to waive"));
 			} else if (!hasReason(waiver)) {
 				problems.add(problem(ProjectProblem.WAIVER_WITHOUT_REASON, Severity.ERROR, waiver,

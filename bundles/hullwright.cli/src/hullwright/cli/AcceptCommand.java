@@ -9,6 +9,7 @@ import hullwright.check.Checker;
 import hullwright.check.baseline.AcceptedFinding;
 import hullwright.check.baseline.Baseline;
 import hullwright.check.baseline.BaselineFile;
+import hullwright.check.plugin.TrustedPlugins;
 import hullwright.rules.report.CheckReport;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -64,7 +65,7 @@ final class AcceptCommand implements Callable<Integer> {
 		Path file = to == null ? Path.of(project.pathOf("baseline.json")) : to;
 		double share = tolerance != null ? tolerance / 100
 				: Files.exists(file) ? BaselinePath.read(file).use().tolerance() : Baseline.USUAL_TOLERANCE;
-		CheckReport report = Checker.create().check(CheckRequest.ofAll(project.snapshot(), asOf == null ? LocalDate.now() : asOf));
+		CheckReport report = Checker.create(TrustedPlugins.ofUser()).check(CheckRequest.ofAll(project.snapshot(), asOf == null ? LocalDate.now() : asOf));
 		if (!report.complete()) {
 			report.gaps().forEach(gap -> terminal.err().println("hullwright: not checked: " + gap));
 			throw new Refusal("nothing was accepted, since not everything could be checked");

@@ -8,6 +8,7 @@ import hullwright.check.CheckClock;
 import hullwright.check.CheckRequest;
 import hullwright.check.Checker;
 import hullwright.check.WantedBoats;
+import hullwright.check.plugin.TrustedPlugins;
 import hullwright.report.JUnitReport;
 import hullwright.report.JsonReport;
 import hullwright.report.MarkdownReport;
@@ -83,7 +84,7 @@ final class CheckCommand implements Callable<Integer> {
 
 	@Override
 	public Integer call() {
-		Checker checker = Checker.create();
+		Checker checker = Checker.create(TrustedPlugins.ofUser());
 		LocalDate today = asOf == null ? LocalDate.now() : asOf;
 		List<ProjectReport> reports = new ArrayList<>();
 		CheckClock clock = new CheckClock();

@@ -6,6 +6,8 @@ package hullwright.cli;
 
 import hullwright.check.Checker;
 import hullwright.check.RulesInForce;
+import hullwright.check.plugin.TrustedPlugins;
+import hullwright.network.Origin;
 import hullwright.rules.Band;
 import hullwright.rules.Finding;
 import hullwright.rules.RuleInForce;
@@ -20,7 +22,7 @@ import picocli.CommandLine.Mixin;
 @Command(name = "config", sortOptions = false,
 		description = "Shows what is in force for a project: each rule, whether it is on, its severities and limits and what else it works with, "
 				+ "and where each of these comes from.",
-		footer = { "", "Exit status: 0 that is what is in force, 2 the profile has problems." })
+		footer = { "", "Exit status: 0 that is what is in force, 2 the profile or a plugin has problems." })
 final class ConfigCommand implements Callable<Integer> {
 
 	private final Terminal terminal;
@@ -37,7 +39,7 @@ final class ConfigCommand implements Callable<Integer> {
 
 	@Override
 	public Integer call() {
-		Checker checker = Checker.create();
+		Checker checker = Checker.create(TrustedPlugins.ofUser());
 		List<Project> wanted = projects.all();
 		boolean sound = true;
 		for (Project project : wanted) {
@@ -53,8 +55,9 @@ final class ConfigCommand implements Callable<Integer> {
 	}
 
 	private void tell(Project project, Finding problem) {
-		terminal.err().println("hullwright: " + project.pathOf(problem.origin().file()) + ":" + problem.origin().line() + ":" + problem.origin().column() + ": "
-				+ problem.message());
+		Origin place = problem.origin();
+		String where = place.file().isEmpty() ? place.element() : project.pathOf(place.file()) + (place.line() == 0 ? "" : ":" + place.line() + ":" + place.column());
+		terminal.err().println("hullwright: " + where + ": " + problem.message());
 	}
 
 	private void tell(RuleInForce rule) {

@@ -6,6 +6,7 @@ package hullwright.cli;
 
 import hullwright.check.Checker;
 import hullwright.check.LoadedRule;
+import hullwright.check.plugin.TrustedPlugins;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -34,7 +35,7 @@ final class ExplainCommand implements Callable<Integer> {
 
 	/** Those that ship, and those of the house where this is given within a project. */
 	private static List<LoadedRule> rules() {
-		Checker checker = Checker.create();
+		Checker checker = Checker.create(TrustedPlugins.ofUser());
 		try {
 			return checker.rules(Project.of(List.of("."), Path.of("")).get(0).snapshot()).rules();
 		} catch (Refusal noProject) {

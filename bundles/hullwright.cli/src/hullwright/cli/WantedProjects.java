@@ -22,4 +22,9 @@ final class WantedProjects {
 	List<Project> all() {
 		return Project.of(paths.isEmpty() ? List.of(".") : paths, Path.of(""));
 	}
+
+	/** Whether any were named, rather than the current folder taken. */
+	boolean areNamed() {
+		return !paths.isEmpty();
+	}
 }

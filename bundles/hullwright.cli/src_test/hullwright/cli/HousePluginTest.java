@@ -9,23 +9,11 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hullwright.check.plugin.TrustedPlugins;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.OutputStream;
-import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
-import java.util.jar.Attributes;
-import java.util.jar.JarEntry;
-import java.util.jar.JarOutputStream;
-import java.util.jar.Manifest;
-import javax.tools.JavaCompiler;
-import javax.tools.SimpleJavaFileObject;
-import javax.tools.ToolProvider;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -35,27 +23,6 @@ import org.junit.jupiter.api.io.TempDir;
  * A rule of a house, built outside and dropped into a project as a jar.
  */
 class HousePluginTest {
-
-	private static final String RULE = """
-			package yard;
-			import hullwright.network.Network;
-			import hullwright.rules.*;
-			import java.util.*;
-			public final class NoRadarOnThisNetwork implements BoatRule {
-				public RuleDescription description() {
-					return RuleDescription.of("%s", "No radar here", Severity.WARNING, "{device} hangs on {network}", "the house");
-				}
-				public List<Finding> check(BoatUnderCheck boat) {
-					List<Finding> findings = new ArrayList<>();
-					for (Network network : boat.boat().networks()) {
-						network.drops().forEach(drop -> drop.device().filter(device -> device.name().endsWith("radar")).ifPresent(device ->
-								findings.add(boat.finding(drop.origin()).value("device", "radar").value("network", network.name()).build())));
-					}
-					%s
-					return findings;
-				}
-			}
-			""";
 
 	private static final String BOAT = """
 			import "standard:parts"
@@ -89,60 +56,20 @@ class HousePluginTest {
 	}
 
 	private Path jar(String file, String name, String version, Map<String, byte[]> entries) throws IOException {
-		Manifest manifest = new Manifest();
-		manifest.getMainAttributes().put(Attributes.Name.MANIFEST_VERSION, "1.0");
-		if (!name.isEmpty()) {
-			manifest.getMainAttributes().putValue("Bundle-SymbolicName", name + ";singleton:=true");
-			manifest.getMainAttributes().putValue("Bundle-Version", version);
-			manifest.getMainAttributes().putValue("Require-Bundle", "hullwright.rules;bundle-version=\"[0.1,0.2)\"");
-		}
-		Path jar = project.resolve("rules").resolve(file);
-		try (JarOutputStream out = new JarOutputStream(Files.newOutputStream(jar), manifest)) {
-			for (Map.Entry<String, byte[]> each : entries.entrySet()) {
-				out.putNextEntry(new JarEntry(each.getKey()));
-				out.write(each.getValue());
-			}
-		}
-		return jar;
+		return Files.write(project.resolve("rules").resolve(file), HouseJar.of(name, version, entries));
 	}
 
 	private Path plugin(String file, String name, String version, String id, String extra) throws IOException {
-		Map<String, byte[]> entries = new LinkedHashMap<>();
-		entries.put("plugin.xml", "<plugin><extension point=\"hullwright.rules.rule\"><rule class=\"yard.NoRadarOnThisNetwork\"/></extension></plugin>"
-				.getBytes(StandardCharsets.UTF_8));
-		entries.put("yard/NoRadarOnThisNetwork.class", compiled(RULE.formatted(id, extra)));
-		entries.put("yard/NoRadarOnThisNetwork.md", "# No radar here\n\nThe yard once had trouble.\n".getBytes(StandardCharsets.UTF_8));
-		return jar(file, name, version, entries);
-	}
-
-	/** The class file of the one class of a source text. */
-	private byte[] compiled(String source) throws IOException {
-		JavaCompiler compiler = ToolProvider.getSystemJavaCompiler();
-		Path classes = Files.createDirectories(folder.resolve("classes"));
-		SimpleJavaFileObject text = new SimpleJavaFileObject(URI.create("string:///yard/NoRadarOnThisNetwork.java"), SimpleJavaFileObject.Kind.SOURCE) {
-			@Override
-			public CharSequence getCharContent(boolean ignoreEncodingErrors) {
-				return source;
-			}
-		};
-		OutputStream problems = new ByteArrayOutputStream();
-		boolean sound = compiler.getTask(new java.io.OutputStreamWriter(problems, StandardCharsets.UTF_8), null, null,
-				List.of("-proc:none", "-d", classes.toString(), "-cp", api()), null, List.of(text)).call();
-		assertTrue(sound, problems.toString());
-		return Files.readAllBytes(classes.resolve("yard/NoRadarOnThisNetwork.class"));
-	}
-
-	/** Where the API's classes are: what a plugin is compiled against. */
-	private static String api() {
-		List<String> places = new java.util.ArrayList<>();
-		for (Class<?> each : List.of(hullwright.rules.BoatRule.class, hullwright.network.Boat.class, hullwright.analysis.Figures.class, hullwright.quantity.Length.class)) {
-			places.add(Path.of(URI.create(each.getProtectionDomain().getCodeSource().getLocation().toString())).toString());
-		}
-		return String.join(java.io.File.pathSeparator, places);
+		return Files.write(project.resolve("rules").resolve(file), HouseJar.plugin(name, version, id, extra));
 	}
 
 	private Run check() {
 		return Run.of("check", project.toString());
+	}
+
+	/** What a run printed, whatever the width of the page. */
+	private static String told(Run run) {
+		return run.out().replaceAll("\\s+", " ");
 	}
 
 	@Test
@@ -150,7 +77,7 @@ class HousePluginTest {
 		Path jar = plugin("yard-rules.jar", "yard.rules", "1.2.0", "yard/no-radar", "");
 		Run before = check();
 		assertEquals(2, before.status(), before.out());
-		assertTrue(before.out().contains("Not checked: plugin rules/yard-rules.jar (yard.rules 1.2.0) is off: nobody here trusts it yet"), before.out());
+		assertTrue(told(before).contains("/yard/rules/yard-rules.jar plugin yard.rules 1.2.0 is off: nobody here trusts it yet"), before.out());
 		assertFalse(before.out().contains(FOUND));
 		Run listed = Run.of("plugins", project.toString());
 		assertEquals(1, listed.status());
@@ -165,6 +92,52 @@ class HousePluginTest {
 
 		assertEquals(0, Run.of("plugins", "--distrust", jar.toString()).status());
 		assertEquals(2, check().status());
+	}
+
+	@Test
+	void trustEndsByChecksumTooOnceTheJarIsGone() throws IOException {
+		Path jar = plugin("yard-rules.jar", "yard.rules", "1.2.0", "yard/no-radar", "");
+		Run trusted = Run.of("plugins", "--trust", jar.toString());
+		String checksum = trusted.out().replaceFirst("(?s).*SHA-256 ", "").strip();
+		Path away = Files.move(jar, folder.resolve("away.jar"));
+		assertEquals(0, Run.of("plugins", "--distrust", checksum).status());
+		Files.move(away, jar);
+		assertEquals(2, check().status());
+		Run gone = Run.of("plugins", "--distrust", folder.resolve("gone.jar").toString());
+		assertEquals(2, gone.status());
+		assertTrue(gone.err().contains("there is no such file"), gone.err());
+	}
+
+	@Test
+	void thePluginIsListedWithItsRules() throws IOException {
+		Path jar = plugin("yard-rules.jar", "yard.rules", "1.2.0", "yard/no-radar", "");
+		assertTrue(told(Run.of("plugins", project.toString())).contains("rule yard.NoRadarOnThisNetwork"), "before anything of it runs, the class is known");
+		Run.of("plugins", "--trust", jar.toString());
+		Run listed = Run.of("plugins", project.toString());
+		assertTrue(told(listed).contains("rule yard/no-radar"), listed.out());
+		assertTrue(listed.out().matches("(?s).*SHA-256 [0-9a-f]{64}\n.*"), listed.out());
+	}
+
+	/** That a plugin is off is one problem; that its rules are unknown meanwhile is no second one. */
+	@Test
+	void whatTheProfileSaysOfAPluginThatIsOffIsNoMistake() throws IOException {
+		Path jar = plugin("yard-rules.jar", "yard.rules", "1.2.0", "yard/no-radar", "");
+		Files.writeString(project.resolve("yard.hull"), "profile Yard from standard {\n  yard/no-radar error\n  cabling/no-such-rule off\n}\n");
+		Files.writeString(project.resolve("boat.hull"), BOAT.replace("  network bus", "  waive yard/no-radar on bus.radar because \"owner insists\"\n  network bus"));
+		Run off = check();
+		assertFalse(off.out().contains("there is no rule 'yard/no-radar'"), off.out());
+		assertTrue(off.out().contains("there is no rule 'cabling/no-such-rule'"), off.out());
+		Run.of("plugins", "--trust", jar.toString());
+		Files.writeString(project.resolve("yard.hull"), "profile Yard from standard {\n  yard/no-such-rule error\n}\n");
+		assertTrue(check().out().contains("there is no rule 'yard/no-such-rule'"));
+	}
+
+	@Test
+	void theReportNamesTheJarThatItsRulesCameFrom() throws IOException {
+		Path jar = plugin("yard-rules.jar", "yard.rules", "1.2.0", "yard/no-radar", "");
+		Run.of("plugins", "--trust", jar.toString());
+		Run report = Run.of("check", "--format", "json", project.toString());
+		assertTrue(report.out().replaceAll("\\s+", "").contains("{\"file\":\"rules/yard-rules.jar\",\"role\":\"plugin\",\"sha256\":\""), report.out());
 	}
 
 	@Test
@@ -192,7 +165,7 @@ class HousePluginTest {
 		Run.of("plugins", "--trust", plugin("yard-rules.jar", "yard.rules", "1.2.0", "cabling/drop-too-long", "").toString());
 		Run run = check();
 		assertEquals(2, run.status());
-		assertTrue(run.out().contains("plugin rules/yard-rules.jar claims the rule cabling/drop-too-long, which hullwright.rules.cabling has already"), run.out());
+		assertTrue(told(run).contains("plugin yard.rules 1.2.0 is off: it claims the rule cabling/drop-too-long, which hullwright.rules.cabling has already"), run.out());
 		assertFalse(run.out().contains(FOUND));
 	}
 
@@ -223,12 +196,12 @@ class HousePluginTest {
 		plugin("two.jar", "yard.twice", "2.0.0", "yard/no-radar", "");
 		Run run = check();
 		assertEquals(2, run.status());
-		assertTrue(run.out().contains("plugin rules/notes.jar is off: it is no jar"), run.out());
-		assertTrue(run.out().contains("plugin rules/nameless.jar is off: it is no plugin: its manifest has no Bundle-SymbolicName"), run.out());
-		assertTrue(run.out().contains("plugin rules/empty.jar is off: it has no rule: its plugin.xml contributes none at hullwright.rules.rule"), run.out());
-		assertTrue(run.out().contains("plugin rules/broken.jar is off: it has a plugin.xml that cannot be read: line 1: "), run.out());
-		assertTrue(run.out().contains("plugin rules/one.jar is off: there are two of it: rules/one.jar (yard.twice 1.0.0), rules/two.jar (yard.twice 2.0.0)"), run.out());
-		assertTrue(run.out().contains("No findings in what could be checked."), run.out());
+		assertTrue(told(run).contains("plugin notes.jar is off: it is no jar"), run.out());
+		assertTrue(told(run).contains("plugin nameless.jar is off: it is no plugin: its manifest has no Bundle-SymbolicName"), run.out());
+		assertTrue(told(run).contains("plugin yard.empty 1.0.0 is off: it has no rule: its plugin.xml contributes none at hullwright.rules.rule"), run.out());
+		assertTrue(told(run).contains("plugin yard.broken 1.0.0 is off: it has a plugin.xml that cannot be read: line 1: "), run.out());
+		assertTrue(told(run).contains("plugin yard.twice 1.0.0 is off: there are two of it: rules/one.jar (yard.twice 1.0.0), rules/two.jar (yard.twice 2.0.0)"), run.out());
+		assertTrue(told(run).contains("Not checked: plugin rules/notes.jar did not run"), run.out());
 		Run trusting = Run.of("plugins", "--trust", project.resolve("rules/notes.jar").toString());
 		assertEquals(2, trusting.status());
 		assertTrue(trusting.err().contains("was not trusted: it is no jar"), trusting.err());

@@ -163,8 +163,8 @@ public final class JUnitReport {
 		return findings.stream().map(each -> {
 			Finding finding = each.finding();
 			String boats = OccurrenceText.of(each.occurrence());
-			String place = finding.origin().file().isEmpty() ? "" : project.pathOf(finding.origin().file()) + ":" + finding.origin().line() + ":"
-					+ finding.origin().column() + ": ";
+			String place = finding.origin().file().isEmpty() ? "" : project.pathOf(finding.origin().file())
+					+ (finding.origin().line() == 0 ? "" : ":" + finding.origin().line() + ":" + finding.origin().column()) + ": ";
 			return place + finding.severity().word() + ": " + finding.message() + (boats.isEmpty() ? "" : " (" + boats + ")") + ", element " + finding.element();
 		}).collect(Collectors.joining("\n"));
 	}

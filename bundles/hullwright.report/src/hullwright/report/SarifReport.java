@@ -189,6 +189,10 @@ public final class SarifReport {
 			artifact.addProperty("uri", file);
 			return artifact;
 		}
+		if (file.startsWith("user:")) {
+			artifact.addProperty("uri", "user:" + encoded(file.substring("user:".length())));
+			return artifact;
+		}
 		artifact.addProperty("uri", encoded(below.isEmpty() ? file : below + "/" + file));
 		artifact.addProperty("uriBaseId", ROOT);
 		return artifact;

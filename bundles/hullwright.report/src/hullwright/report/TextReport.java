@@ -75,7 +75,7 @@ public final class TextReport {
 	}
 
 	private static String place(ProjectReport project, Origin origin) {
-		return origin.file().isEmpty() ? "(no file)" : project.pathOf(origin.file()) + ":" + origin.line() + ":" + origin.column();
+		return origin.file().isEmpty() ? "(no file)" : project.pathOf(origin.file()) + (origin.line() == 0 ? "" : ":" + origin.line() + ":" + origin.column());
 	}
 
 	private static Style style(Severity severity) {

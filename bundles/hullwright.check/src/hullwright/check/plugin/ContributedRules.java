@@ -45,7 +45,7 @@ final class ContributedRules {
 			}
 		} catch (XMLStreamException e) {
 			throw new PluginRefused("it has a " + DESCRIPTOR + " that cannot be read: line " + e.getLocation().getLineNumber() + ": "
-					+ e.getMessage().lines().reduce((first, last) -> last).orElse(""));
+					+ e.getMessage().lines().reduce((first, last) -> last).orElse("").replaceFirst("^Message: ", ""));
 		}
 		if (rules.isEmpty()) {
 			throw new PluginRefused("it has no rule: its " + DESCRIPTOR + " contributes none at " + POINT);

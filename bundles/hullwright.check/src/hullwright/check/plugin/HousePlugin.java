@@ -4,6 +4,7 @@
  */
 package hullwright.check.plugin;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.osgi.framework.Version;
@@ -36,8 +37,23 @@ public record HousePlugin(String file, String name, String version, String sha25
 	}
 
 	/** The same, but not to be used. */
-	HousePlugin refused(String why) {
+	public HousePlugin refused(String why) {
 		return new HousePlugin(file, name, version, sha256, rules, Optional.of(why), bytes);
+	}
+
+	/** The plugin that a jar is, refused if it is none or none for this version. Nothing of it runs. */
+	public static HousePlugin of(PluginFile jar) {
+		return PluginJar.plugin(jar);
+	}
+
+	/** Whether it belongs to a project and not to a user. */
+	public boolean isOfProject() {
+		return !Path.of(file).isAbsolute();
+	}
+
+	/** What reports call its jar: neither they nor their readers care where on this machine a user keeps it. */
+	public String sourceName() {
+		return isOfProject() ? file : "user:" + PluginFile.FOLDER + file.substring(file.lastIndexOf('/'));
 	}
 
 	/** Name and version, for people. */

@@ -5,8 +5,11 @@
 package hullwright.check.plugin;
 
 import java.io.IOException;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
@@ -33,12 +36,15 @@ public record HousePlugins(List<HousePlugin> plugins, List<String> trusted) {
 	}
 
 	/**
-	 * The plugins among jars. Of two versions of one plugin neither is used, since nobody could tell which was meant.
+	 * The plugins that are there, and whether they are trusted. Of two versions of one plugin neither is used, since nobody could
+	 * tell which was meant; a second copy of the same jar counts for nothing.
 	 *
-	 * @param jars in the order in which they are told
+	 * @param found in the order in which they are told
+	 * @param trust whose trust counts; without, nothing is trusted
 	 */
-	public static HousePlugins of(List<PluginFile> jars, TrustedPlugins trust) {
-		List<HousePlugin> read = jars.stream().map(PluginJar::plugin).toList();
+	public static HousePlugins of(List<HousePlugin> found, Optional<TrustedPlugins> trust) {
+		Set<String> seen = new HashSet<>();
+		List<HousePlugin> read = found.stream().filter(each -> each.refusal().isPresent() || seen.add(each.sha256())).toList();
 		Map<String, List<HousePlugin>> byName = read.stream().filter(each -> each.refusal().isEmpty()).collect(Collectors.groupingBy(HousePlugin::name));
 		List<HousePlugin> plugins = read.stream().map(each -> {
 			List<HousePlugin> alike = byName.getOrDefault(each.name(), List.of());
@@ -46,9 +52,9 @@ public record HousePlugins(List<HousePlugin> plugins, List<String> trusted) {
 					: each.refused("there are two of it: " + alike.stream().map(one -> one.file() + " (" + one.title() + ")").collect(Collectors.joining(", ")));
 		}).toList();
 		try {
-			return new HousePlugins(plugins, trust.checksums());
+			return new HousePlugins(plugins, plugins.isEmpty() || trust.isEmpty() ? List.of() : trust.get().checksums());
 		} catch (IOException e) {
-			return new HousePlugins(plugins.stream().map(each -> each.refused("nobody can tell whom you trust: " + trust.file() + " cannot be read")).toList(), List.of());
+			return new HousePlugins(plugins.stream().map(each -> each.refused("nobody can tell whom you trust: " + trust.orElseThrow().file() + " cannot be read")).toList(), List.of());
 		}
 	}
 

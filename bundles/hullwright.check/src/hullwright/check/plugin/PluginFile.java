@@ -9,7 +9,10 @@ import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -30,6 +33,15 @@ public record PluginFile(String file, byte[] bytes, Optional<String> problem) {
 
 	/** A jar with rules has kilobytes. */
 	private static final int LARGEST = 20_000_000;
+
+	/** The SHA-256 of its bytes, in hexadecimal. */
+	public String sha256() {
+		try {
+			return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+		} catch (NoSuchAlgorithmException e) {
+			throw new IllegalStateException("every Java has SHA-256", e);
+		}
+	}
 
 	/** The jars in the folder of a project, in the order of their names. Links out of the project are not followed. */
 	public static List<PluginFile> ofProject(Path project) {

@@ -4,9 +4,6 @@
  */
 package hullwright.check.plugin;
 
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -21,7 +18,7 @@ final class PluginJar {
 
 	/** The plugin that a jar is, refused if it is none or none for this version. */
 	static HousePlugin plugin(PluginFile jar) {
-		HousePlugin plugin = new HousePlugin(jar.file(), jar.file().substring(jar.file().lastIndexOf('/') + 1), "", sha256(jar.bytes()), List.of(), Optional.empty(),
+		HousePlugin plugin = new HousePlugin(jar.file(), jar.file().substring(jar.file().lastIndexOf('/') + 1), "", jar.sha256(), List.of(), Optional.empty(),
 				jar.bytes());
 		if (jar.problem().isPresent()) {
 			return plugin.refused(jar.problem().get());
@@ -34,14 +31,6 @@ final class PluginJar {
 			return plugin.contributing(ContributedRules.of(entries));
 		} catch (PluginRefused e) {
 			return plugin.refused(e.getMessage());
-		}
-	}
-
-	private static String sha256(byte[] bytes) {
-		try {
-			return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
-		} catch (NoSuchAlgorithmException e) {
-			throw new IllegalStateException("every Java has SHA-256", e);
 		}
 	}
 }

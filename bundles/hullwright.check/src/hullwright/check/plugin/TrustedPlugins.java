@@ -58,24 +58,35 @@ public final class TrustedPlugins {
 
 	/** The checksums that are trusted; none if there is no such file. */
 	public List<String> checksums() throws IOException {
-		return lines().stream().map(line -> line.strip().split("\\s+")[0]).filter(each -> each.matches("[0-9a-f]{64}")).toList();
+		return lines().stream().map(TrustedPlugins::checksumOf).filter(TrustedPlugins::isChecksum).toList();
+	}
+
+	/** Whether a text is a SHA-256 as it stands in the list. */
+	public static boolean isChecksum(String text) {
+		return text.matches("[0-9a-f]{64}");
+	}
+
+	private static String checksumOf(String line) {
+		return line.strip().split("\\s+")[0];
 	}
 
 	/** Trusts a plugin. */
 	public void trust(HousePlugin plugin, LocalDate today) throws IOException {
-		List<String> lines = without(plugin);
+		List<String> lines = without(plugin.sha256());
 		lines.add(plugin.sha256() + "  " + plugin.title().replaceAll("\\s+", " ") + ", since " + today);
 		write(lines);
 	}
 
-	/** Trusts a plugin no longer. */
-	public void distrust(HousePlugin plugin) throws IOException {
-		write(without(plugin));
+	/** Trusts jars with a checksum no longer. */
+	public void distrust(String checksum) throws IOException {
+		if (Files.exists(file())) {
+			write(without(checksum));
+		}
 	}
 
-	private List<String> without(HousePlugin plugin) throws IOException {
+	private List<String> without(String checksum) throws IOException {
 		List<String> lines = new ArrayList<>(lines());
-		lines.removeIf(line -> line.strip().startsWith(plugin.sha256()));
+		lines.removeIf(line -> checksumOf(line).equals(checksum));
 		return lines;
 	}
 

@@ -7,6 +7,7 @@ package hullwright.lang.ide;
 import hullwright.check.CheckRequest;
 import hullwright.check.Checker;
 import hullwright.check.Snapshot;
+import hullwright.check.plugin.TrustedPlugins;
 import hullwright.rules.report.CheckReport;
 import java.io.IOException;
 import java.nio.file.NoSuchFileException;
@@ -49,7 +50,7 @@ final class LiveCheck {
 	/** Long enough for the next key of somebody who types, short enough to feel immediate. */
 	private static final long PAUSE_MILLIS = 120;
 
-	private final Checker checker = Checker.create();
+	private final Checker checker = Checker.create(TrustedPlugins.ofUser());
 	private final ProjectFolders folders = new ProjectFolders();
 	private final Map<Path, OpenDocument> open = new ConcurrentHashMap<>();
 	private final FixActions fixes = new FixActions(checker, open);
