@@ -4,9 +4,6 @@
  */
 package hullwright.report;
 
-import com.google.gson.Gson;
-import com.google.gson.GsonBuilder;
-import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
 import hullwright.network.Origin;
 import hullwright.rules.Finding;
@@ -18,9 +15,7 @@ import hullwright.rules.report.RuleRun;
 import hullwright.rules.report.SeriesCoverage;
 import hullwright.rules.report.SetAside;
 import hullwright.rules.report.SourceFile;
-import java.util.Collection;
 import java.util.List;
-import java.util.function.Function;
 
 /**
  * A report for programs to read, after the JSON schema beside this class ({@code report-1.schema.json}). Quantities are
@@ -31,8 +26,6 @@ public final class JsonReport {
 	/** The version of the format; it changes when a reader of the old one would stumble. */
 	public static final int VERSION = 1;
 
-	private static final Gson GSON = new GsonBuilder().setPrettyPrinting().disableHtmlEscaping().create();
-
 	private JsonReport() {
 	}
 
@@ -42,8 +35,8 @@ public final class JsonReport {
 		document.addProperty("format", "hullwright-report");
 		document.addProperty("version", VERSION);
 		document.addProperty("complete", projects.stream().allMatch(project -> project.report().complete()));
-		document.add("projects", array(projects, JsonReport::project));
-		return GSON.toJson(document) + "\n";
+		document.add("projects", JsonText.array(projects, JsonReport::project));
+		return JsonText.of(document);
 	}
 
 	private static JsonObject project(ProjectReport project) {
@@ -52,13 +45,13 @@ public final class JsonReport {
 		json.addProperty("project", project.name());
 		json.addProperty("asOf", report.asOf().toString());
 		json.addProperty("complete", report.complete());
-		json.add("gaps", array(report.gaps(), Function.identity()));
+		json.add("gaps", JsonText.array(report.gaps()));
 		json.add("counts", counts(report));
-		json.add("findings", array(report.findings(), JsonReport::finding));
-		json.add("setAside", array(report.setAside(), JsonReport::setAside));
-		json.add("series", array(report.series(), JsonReport::series));
-		json.add("rules", array(report.rules(), JsonReport::rule));
-		json.add("files", array(report.files(), JsonReport::file));
+		json.add("findings", JsonText.array(report.findings(), JsonReport::finding));
+		json.add("setAside", JsonText.array(report.setAside(), JsonReport::setAside));
+		json.add("series", JsonText.array(report.series(), JsonReport::series));
+		json.add("rules", JsonText.array(report.rules(), JsonReport::rule));
+		json.add("files", JsonText.array(report.files(), JsonReport::file));
 		report.baseline().ifPresent(baseline -> {
 			JsonObject used = new JsonObject();
 			used.addProperty("file", baseline.file());
@@ -96,10 +89,10 @@ public final class JsonReport {
 		finding.values().forEach((name, value) -> JsonValue.add(values, name, value));
 		json.add("values", values);
 		json.add("occurs", occurrence(reported.occurrence()));
-		json.add("fixes", array(finding.fixes(), fix -> {
+		json.add("fixes", JsonText.array(finding.fixes(), fix -> {
 			JsonObject each = new JsonObject();
 			each.addProperty("title", fix.title());
-			each.addProperty("reach", fix.reach().name().toLowerCase(java.util.Locale.ROOT));
+			each.addProperty("reach", JsonText.word(fix.reach()));
 			return each;
 		}));
 		return json;
@@ -138,7 +131,7 @@ public final class JsonReport {
 		json.addProperty("series", occurrence.series());
 		json.addProperty("onAll", occurrence.onAll());
 		json.addProperty("condition", occurrence.condition());
-		json.add("hulls", array(occurrence.hulls(), Function.identity()));
+		json.add("hulls", JsonText.array(occurrence.hulls()));
 		json.addProperty("boats", occurrence.boats());
 		return json;
 	}
@@ -158,7 +151,7 @@ public final class JsonReport {
 		JsonObject json = new JsonObject();
 		json.addProperty("rule", rule.rule());
 		json.addProperty("contributor", rule.contributor());
-		json.addProperty("state", rule.state().name().toLowerCase(java.util.Locale.ROOT));
+		json.addProperty("state", JsonText.word(rule.state()));
 		json.addProperty("reason", rule.reason().orElse(""));
 		return json;
 	}
@@ -169,18 +162,5 @@ public final class JsonReport {
 		json.addProperty("role", file.role());
 		json.addProperty("sha256", file.sha256());
 		return json;
-	}
-
-	private static <T> JsonArray array(Collection<T> items, Function<T, ?> json) {
-		JsonArray array = new JsonArray();
-		for (T item : items) {
-			Object element = json.apply(item);
-			if (element instanceof JsonObject object) {
-				array.add(object);
-			} else {
-				array.add(element.toString());
-			}
-		}
-		return array;
 	}
 }

@@ -4,8 +4,6 @@
  */
 package hullwright.report;
 
-import com.google.gson.Gson;
-import com.google.gson.GsonBuilder;
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
 import hullwright.network.Origin;
@@ -34,8 +32,6 @@ public final class SarifReport {
 
 	private static final String ROOT = "SRCROOT";
 
-	private static final Gson GSON = new GsonBuilder().setPrettyPrinting().disableHtmlEscaping().create();
-
 	private final ProjectReport project;
 	private final String below;
 	private final Map<String, Integer> ruleNumbers = new HashMap<>();
@@ -60,7 +56,7 @@ public final class SarifReport {
 		JsonArray runs = new JsonArray();
 		projects.forEach(each -> runs.add(new SarifReport(each, below.getOrDefault(each.project(), each.project())).run(version)));
 		log.add("runs", runs);
-		return GSON.toJson(log) + "\n";
+		return JsonText.of(log);
 	}
 
 	private JsonObject run(String version) {
@@ -108,7 +104,7 @@ public final class SarifReport {
 		rule.add("defaultConfiguration", configuration);
 		JsonObject properties = new JsonObject();
 		properties.addProperty("contributor", run.contributor());
-		properties.addProperty("state", run.state().name().toLowerCase(java.util.Locale.ROOT));
+		properties.addProperty("state", JsonText.word(run.state()));
 		JsonArray bands = new JsonArray();
 		for (Band band : run.description().bands()) {
 			bands.add(band.severity().word() + " above " + band.limit());

@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import hullwright.network.DevicePortRef;
 import hullwright.network.part.SerialPort;
 import hullwright.quantity.Current;
+import hullwright.quantity.Voltage;
 
 /**
  * Whether a talker can drive its listeners.
@@ -27,6 +28,9 @@ public record TalkerDrive(DevicePortRef talker, int listeners, Current drawn, Op
 
 	/** What a listener draws at most, at 2 V (radio manuals, sections 9.3 and 9.4 on the digital interface). */
 	public static final Current LISTENER_DRAWS = new Current(0.002);
+
+	/** The voltage at which it draws that. */
+	public static final Voltage LISTENER_DRAWS_AT = new Voltage(2);
 
 	static TalkerDrive of(LineEnd talker, List<LineEnd> listeners) {
 		Current drawn = listeners.stream().map(each -> each.serial().draws().orElse(LISTENER_DRAWS)).reduce(new Current(0), Current::plus);

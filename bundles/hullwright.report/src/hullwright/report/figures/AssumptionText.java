@@ -78,7 +78,7 @@ final class AssumptionText {
 
 	private static String word(SerialAssumption.Kind kind) {
 		return switch (kind) {
-		case LISTENER_DRAW -> "A listener draws " + Wording.milliamperes(TalkerDrive.LISTENER_DRAWS) + " at 2 V";
+		case LISTENER_DRAW -> "A listener draws " + Wording.milliamperes(TalkerDrive.LISTENER_DRAWS) + " at " + TalkerDrive.LISTENER_DRAWS_AT;
 		case LISTENER_LEVEL -> "An isolated listener takes the signal across two wires";
 		case PORT_RATE -> "A serial port signals as fast as the others on its line";
 		};

@@ -18,9 +18,8 @@ import hullwright.analysis.data.ToldMessage;
 import hullwright.analysis.data.WantedData;
 import hullwright.network.data.MessageUse;
 import hullwright.network.data.Timing;
+import hullwright.report.JsonText;
 import java.util.Collection;
-import java.util.Locale;
-import java.util.function.Function;
 
 /**
  * Who tells what to whom as JSON. Messages are written as texts write them: {@code 127250 as magnetic}.
@@ -32,24 +31,24 @@ final class DataJson {
 
 	static JsonObject of(DataFlow data) {
 		JsonObject json = new JsonObject();
-		json.add("carriers", array(data.carriers(), DataJson::carrier));
-		json.add("wants", array(data.wants(), DataJson::wanted));
-		json.add("severalSources", array(data.shared(), DataJson::several));
-		json.add("doubled", array(data.doubled(), DataJson::doubled));
-		json.add("loops", array(data.loops(), DataJson::loop));
-		json.add("unused", array(data.unused(), DataJson::source));
+		json.add("carriers", JsonText.array(data.carriers(), DataJson::carrier));
+		json.add("wants", JsonText.array(data.wants(), DataJson::wanted));
+		json.add("severalSources", JsonText.array(data.shared(), DataJson::several));
+		json.add("doubled", JsonText.array(data.doubled(), DataJson::doubled));
+		json.add("loops", JsonText.array(data.loops(), DataJson::loop));
+		json.add("unused", JsonText.array(data.unused(), DataJson::source));
 		return json;
 	}
 
 	private static JsonObject carrier(CarrierTraffic traffic) {
 		JsonObject json = carrier(traffic.carrier());
-		json.add("messages", array(traffic.messages(), DataJson::told));
+		json.add("messages", JsonText.array(traffic.messages(), DataJson::told));
 		return json;
 	}
 
 	private static JsonObject carrier(Carrier carrier) {
 		JsonObject json = new JsonObject();
-		json.addProperty("kind", words(carrier.kind()));
+		json.addProperty("kind", JsonText.word(carrier.kind()));
 		json.addProperty("name", carrier.name());
 		return json;
 	}
@@ -59,9 +58,9 @@ final class DataJson {
 		json.addProperty("message", told.use().toString());
 		told.instance().ifPresent(number -> json.addProperty("instance", number));
 		json.addProperty("teller", told.teller());
-		json.addProperty("how", words(told.how()));
+		json.addProperty("how", JsonText.word(told.how()));
 		timing(json, told.timing());
-		json.add("sources", array(told.sources(), DataJson::source));
+		json.add("sources", JsonText.array(told.sources(), DataJson::source));
 		return json;
 	}
 
@@ -84,25 +83,25 @@ final class DataJson {
 		json.addProperty("device", wanted.device());
 		json.add("anyOf", messages(wanted.wanting().uses()));
 		RecordJson.add(json, "atLeastEvery", wanted.wanting().atLeastEvery());
-		json.addProperty("verdict", words(wanted.verdict()));
-		json.add("paths", array(wanted.paths(), DataJson::path));
-		json.add("elsewhere", array(wanted.elsewhere(), DataJson::source));
+		json.addProperty("verdict", JsonText.word(wanted.verdict()));
+		json.add("paths", JsonText.array(wanted.paths(), DataJson::path));
+		json.add("elsewhere", JsonText.array(wanted.elsewhere(), DataJson::source));
 		return json;
 	}
 
 	private static JsonObject path(DataPath path) {
 		JsonObject json = new JsonObject();
 		json.add("source", source(path.source()));
-		json.add("legs", array(path.legs(), leg -> {
+		json.add("legs", JsonText.array(path.legs(), leg -> {
 			JsonObject each = carrier(leg.carrier());
 			each.addProperty("teller", leg.teller());
-			each.addProperty("how", words(leg.how()));
+			each.addProperty("how", JsonText.word(leg.how()));
 			each.addProperty("message", leg.use().toString());
 			return each;
 		}));
 		timing(json, path.timing());
 		RecordJson.add(json, "delay", path.delay());
-		json.add("delayUnstated", names(path.unstated()));
+		json.add("delayUnstated", JsonText.array(path.unstated()));
 		return json;
 	}
 
@@ -111,43 +110,27 @@ final class DataJson {
 		json.addProperty("network", several.network());
 		json.addProperty("message", several.use().toString());
 		several.instance().ifPresent(number -> json.addProperty("instance", number));
-		json.add("devices", names(several.devices()));
+		json.add("devices", JsonText.array(several.devices()));
 		json.addProperty("sameKey", several.sameKey());
 		return json;
 	}
 
 	private static JsonObject doubled(DoubledData doubled) {
 		JsonObject json = carrier(doubled.carrier());
-		json.add("tellers", names(doubled.tellers()));
+		json.add("tellers", JsonText.array(doubled.tellers()));
 		json.add("messages", messages(doubled.messages()));
 		return json;
 	}
 
 	private static JsonObject loop(EchoLoop loop) {
 		JsonObject json = new JsonObject();
-		json.add("devices", names(loop.devices()));
-		json.add("carriers", array(loop.carriers(), DataJson::carrier));
+		json.add("devices", JsonText.array(loop.devices()));
+		json.add("carriers", JsonText.array(loop.carriers(), DataJson::carrier));
 		json.add("messages", messages(loop.messages()));
 		return json;
 	}
 
 	private static JsonArray messages(Collection<MessageUse> uses) {
-		return names(uses.stream().map(MessageUse::toString).toList());
-	}
-
-	private static JsonArray names(Collection<String> names) {
-		JsonArray array = new JsonArray();
-		names.forEach(array::add);
-		return array;
-	}
-
-	private static <T> JsonArray array(Collection<T> items, Function<T, JsonObject> json) {
-		JsonArray array = new JsonArray();
-		items.forEach(item -> array.add(json.apply(item)));
-		return array;
-	}
-
-	private static String words(Enum<?> constant) {
-		return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+		return JsonText.array(uses.stream().map(MessageUse::toString).toList());
 	}
 }

@@ -4,18 +4,14 @@
  */
 package hullwright.report.figures;
 
-import com.google.gson.Gson;
-import com.google.gson.GsonBuilder;
-import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
 import hullwright.analysis.Figures;
 import hullwright.analysis.electrics.BoatElectrics;
 import hullwright.analysis.electrics.StateElectrics;
 import hullwright.network.Origin;
+import hullwright.report.JsonText;
 import hullwright.rules.Finding;
-import java.util.Collection;
 import java.util.List;
-import java.util.function.Function;
 
 /**
  * The figures of boats for programs to read, after the JSON schema beside this class ({@code figures-1.schema.json}). Quantities are
@@ -26,8 +22,6 @@ public final class FiguresJson {
 	/** The version of the format; it changes when a reader of the old one would stumble. */
 	public static final int VERSION = 1;
 
-	private static final Gson GSON = new GsonBuilder().setPrettyPrinting().disableHtmlEscaping().create();
-
 	private FiguresJson() {
 	}
 
@@ -37,19 +31,17 @@ public final class FiguresJson {
 		document.addProperty("format", "hullwright-figures");
 		document.addProperty("version", VERSION);
 		document.addProperty("complete", projects.stream().allMatch(ProjectFigures::isComplete));
-		document.add("projects", array(projects, FiguresJson::project));
-		return GSON.toJson(document) + "\n";
+		document.add("projects", JsonText.array(projects, FiguresJson::project));
+		return JsonText.of(document);
 	}
 
 	private static JsonObject project(ProjectFigures project) {
 		JsonObject json = new JsonObject();
 		json.addProperty("project", project.name());
 		json.addProperty("complete", project.isComplete());
-		JsonArray gaps = new JsonArray();
-		project.gaps().forEach(gaps::add);
-		json.add("gaps", gaps);
-		json.add("problems", array(project.problems(), FiguresJson::problem));
-		json.add("boats", array(project.boats(), FiguresJson::boat));
+		json.add("gaps", JsonText.array(project.gaps()));
+		json.add("problems", JsonText.array(project.problems(), FiguresJson::problem));
+		json.add("boats", JsonText.array(project.boats(), FiguresJson::boat));
 		return json;
 	}
 
@@ -73,19 +65,17 @@ public final class FiguresJson {
 		JsonObject json = new JsonObject();
 		json.addProperty("series", boat.boat().series());
 		json.addProperty("revision", boat.boat().revision());
-		JsonArray options = new JsonArray();
-		boat.boat().selection().options().forEach(options::add);
-		json.add("options", options);
+		json.add("options", JsonText.array(boat.boat().selection().options()));
 		json.addProperty("hull", boat.boat().selection().hull().orElse(""));
-		json.add("problems", array(new ProblemText(figures, new Wording(boat.boat().series())).all(), each -> problem(each.message(), each.origin())));
-		json.add("states", array(boat.states(), FiguresJson::state));
+		json.add("problems", JsonText.array(new ProblemText(figures, new Wording(boat.boat().series())).all(), each -> problem(each.message(), each.origin())));
+		json.add("states", JsonText.array(boat.states(), FiguresJson::state));
 		RecordJson.add(json, "simpleDrops", boat.simpleDrops());
 		RecordJson.add(json, "leadSizings", boat.leadSizings());
 		RecordJson.add(json, "losses", boat.losses());
 		RecordJson.add(json, "lines", boat.lines());
-		json.add("buses", array(figures.buses(), TrafficJson::of));
+		json.add("buses", JsonText.array(figures.buses(), TrafficJson::of));
 		json.add("data", DataJson.of(figures.data()));
-		json.add("serialLines", array(figures.serialLines(), SerialJson::of));
+		json.add("serialLines", JsonText.array(figures.serialLines(), SerialJson::of));
 		RecordJson.add(json, "serialRelays", figures.serialRelays());
 		return json;
 	}
@@ -101,11 +91,5 @@ public final class FiguresJson {
 		RecordJson.add(json, "shortCircuits", state.shortCircuits());
 		RecordJson.add(json, "breaking", state.breaking());
 		return json;
-	}
-
-	private static <T> JsonArray array(Collection<T> items, Function<T, JsonObject> json) {
-		JsonArray array = new JsonArray();
-		items.forEach(item -> array.add(json.apply(item)));
-		return array;
 	}
 }

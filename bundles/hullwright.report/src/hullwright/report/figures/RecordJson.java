@@ -25,6 +25,7 @@ import hullwright.quantity.BitRate;
 import hullwright.quantity.Length;
 import hullwright.quantity.Quantity;
 import hullwright.quantity.Temperature;
+import hullwright.report.JsonText;
 import hullwright.report.JsonValue;
 import java.lang.reflect.RecordComponent;
 import java.util.Collection;
@@ -59,9 +60,7 @@ final class RecordJson {
 
 	private static JsonElement element(Object value) {
 		if (value instanceof Collection<?> collection) {
-			JsonArray array = new JsonArray();
-			collection.forEach(each -> array.add(element(each)));
-			return array;
+			return JsonText.array(collection, RecordJson::element);
 		} else if (value instanceof Map<?, ?> map) {
 			JsonArray array = new JsonArray();
 			map.forEach((key, each) -> {
@@ -76,7 +75,7 @@ final class RecordJson {
 		} else if (value instanceof Boolean flag) {
 			return new JsonPrimitive(flag);
 		} else if (value instanceof Enum<?> constant) {
-			return new JsonPrimitive(words(constant.name()));
+			return new JsonPrimitive(JsonText.word(constant));
 		} else if (value instanceof Length length) {
 			return new JsonPrimitive(length.metres());
 		} else if (value instanceof BitRate rate) {
@@ -100,7 +99,7 @@ final class RecordJson {
 	private static JsonObject of(Record any) {
 		JsonObject json = new JsonObject();
 		if (any instanceof PowerProblem || any instanceof LineProblem || any instanceof SerialProblem) {
-			json.addProperty("problem", words(any.getClass().getSimpleName().replaceAll("(?<=[a-z])(?=[A-Z])", "_")));
+			json.addProperty("problem", any.getClass().getSimpleName().replaceAll("(?<=[a-z])(?=[A-Z])", "-").toLowerCase(Locale.ROOT));
 		}
 		if (any instanceof Assumption assumption) {
 			add(json, "assumed", assumption.kind().assumed());
@@ -152,10 +151,5 @@ final class RecordJson {
 		add(json, "loads", conditions.loads());
 		add(json, "conductors", conditions.conductors());
 		return json;
-	}
-
-	/** A constant's name as it is written in documents: NOT_ENDED is not-ended. */
-	private static String words(String name) {
-		return name.toLowerCase(Locale.ROOT).replace('_', '-');
 	}
 }

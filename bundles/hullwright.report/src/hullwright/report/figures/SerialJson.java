@@ -4,7 +4,6 @@
  */
 package hullwright.report.figures;
 
-import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
 import hullwright.analysis.serial.CountedSentence;
 import hullwright.analysis.serial.LineUse;
@@ -12,7 +11,7 @@ import hullwright.analysis.serial.SentenceLeftOut;
 import hullwright.analysis.serial.SentenceOnLine;
 import hullwright.analysis.serial.SerialLineFigures;
 import hullwright.analysis.serial.Waiting;
-import java.util.Locale;
+import hullwright.report.JsonText;
 
 /**
  * A serial line as JSON; a sentence is told by its formatter, its talker and what tells it apart from others.
@@ -26,16 +25,14 @@ final class SerialJson {
 		JsonObject json = new JsonObject();
 		json.addProperty("line", figures.line().name());
 		RecordJson.add(json, "rate", figures.rate().rate());
-		json.addProperty("rateBasis", words(figures.rate().basis()));
+		json.addProperty("rateBasis", JsonText.word(figures.rate().basis()));
 		RecordJson.add(json, "regular", figures.load().regular());
 		RecordJson.add(json, "events", figures.load().events());
 		json.addProperty("busiestSecond", figures.load().busiestSecond());
 		figures.use().ifPresent(each -> json.add("use", use(each)));
 		waiting(json, figures);
 		RecordJson.add(json, "ais", figures.ais());
-		JsonArray leftOut = new JsonArray();
-		figures.load().leftOut().forEach(each -> leftOut.add(leftOut(each)));
-		json.add("leftOut", leftOut);
+		json.add("leftOut", JsonText.array(figures.load().leftOut(), SerialJson::leftOut));
 		RecordJson.add(json, "drives", figures.drives());
 		RecordJson.add(json, "joints", figures.joints());
 		RecordJson.add(json, "buffers", figures.buffers());
@@ -56,22 +53,22 @@ final class SerialJson {
 	}
 
 	private static void waiting(JsonObject json, SerialLineFigures figures) {
-		JsonArray sentences = new JsonArray();
 		if (figures.waiting() instanceof Waiting.Bounded bounded) {
 			json.addProperty("backlog", bounded.backlog());
 			RecordJson.add(json, "longest", bounded.longest());
 			RecordJson.add(json, "run", bounded.run());
-			for (Waiting.OfSentence each : bounded.sentences()) {
-				JsonObject sentence = sentence(each.sentence());
-				RecordJson.add(sentence, "waits", each.waits());
-				RecordJson.add(sentence, "done", each.done());
-				sentences.add(sentence);
-			}
+			json.add("sentences", JsonText.array(bounded.sentences(), SerialJson::waiting));
 		} else {
-			json.addProperty("noBound", words(((Waiting.Unbounded) figures.waiting()).reason()));
-			figures.load().counted().forEach(each -> sentences.add(sentence(each)));
+			json.addProperty("noBound", JsonText.word(((Waiting.Unbounded) figures.waiting()).reason()));
+			json.add("sentences", JsonText.array(figures.load().counted(), SerialJson::sentence));
 		}
-		json.add("sentences", sentences);
+	}
+
+	private static JsonObject waiting(Waiting.OfSentence sentence) {
+		JsonObject json = sentence(sentence.sentence());
+		RecordJson.add(json, "waits", sentence.waits());
+		RecordJson.add(json, "done", sentence.done());
+		return json;
 	}
 
 	private static JsonObject sentence(CountedSentence counted) {
@@ -85,7 +82,7 @@ final class SerialJson {
 	private static JsonObject leftOut(SentenceLeftOut sentence) {
 		JsonObject json = told(sentence.sentence());
 		json.addProperty("count", sentence.count());
-		json.addProperty("reason", words(sentence.reason()));
+		json.addProperty("reason", JsonText.word(sentence.reason()));
 		return json;
 	}
 
@@ -95,9 +92,5 @@ final class SerialJson {
 		json.addProperty("talker", sentence.talker());
 		sentence.use().value().ifPresent(value -> json.addProperty("as", value.value()));
 		return json;
-	}
-
-	private static String words(Enum<?> constant) {
-		return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
 	}
 }

@@ -40,7 +40,7 @@ final class SerialText {
 
 	/** What is told on each line against what it carries, in characters a second, and how long a sentence takes at most until it is out. */
 	TextTable loads() {
-		TextTable table = TextTable.worstFirst("Line", "Signals at", ">Carries", ">Regular", ">Used", ">With events", ">To 80 %", ">Busiest", ">Takes at most");
+		TextTable table = TextTable.worstFirst("Line", "Signals at", ">Carries", ">Regular", ">Used", ">With events", ">To " + Wording.perCent(LineUse.PRACTICE.fraction()), ">Busiest", ">Takes at most");
 		for (SerialLineFigures line : fullestFirst()) {
 			table.row(name(line), line.rate().rate().map(SerialProblemText::rate).orElse("-"),
 					line.use().map(use -> characters(use.carries().perSecond())).orElse("-"), characters(line.load().regular().perSecond()),

@@ -4,7 +4,6 @@
  */
 package hullwright.report.figures;
 
-import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
 import hullwright.analysis.traffic.BusFigures;
 import hullwright.analysis.traffic.BusMessage;
@@ -12,7 +11,7 @@ import hullwright.analysis.traffic.LeftOut;
 import hullwright.analysis.traffic.MessageResponse;
 import hullwright.analysis.traffic.ResponseTime;
 import hullwright.analysis.traffic.TrafficRate;
-import java.util.Locale;
+import hullwright.report.JsonText;
 
 /**
  * The traffic of a network as JSON; a message is told by its number, its sender and what tells it apart from others.
@@ -30,12 +29,8 @@ final class TrafficJson {
 		rate(json, "events", figures.load().events());
 		RecordJson.add(json, "busiestSecond", figures.load().busiestSecond());
 		RecordJson.add(json, "powerUp", figures.powerUp());
-		JsonArray messages = new JsonArray();
-		figures.responses().messages().forEach(each -> messages.add(message(each)));
-		json.add("messages", messages);
-		JsonArray leftOut = new JsonArray();
-		figures.traffic().leftOut().forEach(each -> leftOut.add(leftOut(each)));
-		json.add("leftOut", leftOut);
+		json.add("messages", JsonText.array(figures.responses().messages(), TrafficJson::message));
+		json.add("leftOut", JsonText.array(figures.traffic().leftOut(), TrafficJson::leftOut));
 		return json;
 	}
 
@@ -60,7 +55,7 @@ final class TrafficJson {
 		if (response.time() instanceof ResponseTime.Bounded bounded) {
 			RecordJson.add(json, "worst", bounded.worst());
 		} else {
-			json.addProperty("noBound", words(((ResponseTime.Unbounded) response.time()).reason()));
+			json.addProperty("noBound", JsonText.word(((ResponseTime.Unbounded) response.time()).reason()));
 		}
 		return json;
 	}
@@ -71,11 +66,7 @@ final class TrafficJson {
 		json.addProperty("sender", message.sender());
 		message.value().ifPresent(value -> json.addProperty("as", value.value()));
 		json.addProperty("count", message.count());
-		json.addProperty("reason", words(message.reason()));
+		json.addProperty("reason", JsonText.word(message.reason()));
 		return json;
-	}
-
-	private static String words(Enum<?> constant) {
-		return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
 	}
 }
