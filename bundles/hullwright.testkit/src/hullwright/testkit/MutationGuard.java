@@ -10,6 +10,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import hullwright.check.Checker;
 import hullwright.check.LoadedRule;
 import hullwright.check.RuleSet;
+import hullwright.check.Snapshot;
 import hullwright.rules.BoatRule;
 import hullwright.rules.BoatUnderCheck;
 import hullwright.rules.Finding;
@@ -20,6 +21,7 @@ import hullwright.rules.SeriesUnderCheck;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicContainer;
 import org.junit.jupiter.api.DynamicNode;
@@ -35,7 +37,7 @@ public final class MutationGuard {
 
 	/** Guards the pages of the rules of an engine. */
 	public MutationGuard(Checker checker) {
-		rules = checker.rules();
+		rules = checker.rules(Snapshot.of(Map.of()));
 	}
 
 	/** What may become of a rule by mistake. */

@@ -12,6 +12,7 @@ import static org.junit.jupiter.api.Assertions.fail;
 import hullwright.check.CheckRequest;
 import hullwright.check.Checker;
 import hullwright.check.LoadedRule;
+import hullwright.check.RuleSet;
 import hullwright.check.Snapshot;
 import hullwright.rules.edit.FixProposal;
 import hullwright.rules.report.CheckReport;
@@ -45,10 +46,11 @@ public final class RulePageTests {
 		this.checker = checker;
 	}
 
-	/** Tests of the pages of all rules that a bundle contributes; fails if it contributes none. */
+	/** Tests of the pages of all rules that a bundle contributes; fails if it contributes none. A plugin of the user is named by name and version. */
 	public Stream<DynamicNode> ofBundle(String contributor) {
-		List<LoadedRule> rules = checker.rules().rules().stream().filter(rule -> rule.contributor().equals(contributor)).toList();
-		assertFalse(rules.isEmpty(), "no rules of " + contributor + " were found; problems: " + checker.rules().problems());
+		RuleSet all = checker.rules(Snapshot.of(Map.of()));
+		List<LoadedRule> rules = all.rules().stream().filter(rule -> rule.contributor().equals(contributor)).toList();
+		assertFalse(rules.isEmpty(), "no rules of " + contributor + " were found; problems: " + all.problems());
 		return rules.stream().map(rule -> DynamicContainer.dynamicContainer(rule.description().id(), of(rule)));
 	}
 
