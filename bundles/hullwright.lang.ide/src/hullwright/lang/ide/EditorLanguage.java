@@ -6,6 +6,7 @@ package hullwright.lang.ide;
 
 import com.google.inject.Guice;
 import com.google.inject.Injector;
+import hullwright.check.plugin.PluginFile;
 import hullwright.lang.HullLanguage;
 import hullwright.lang.HullRuntimeModule;
 import java.util.Set;
@@ -24,6 +25,8 @@ public final class EditorLanguage {
 
 	/** The extension of the language's files, without the dot. */
 	public static final String FILE_EXTENSION = "hull";
+	/** The folder of a project whose jars bring rules of the house. */
+	public static final String PLUGIN_FOLDER = PluginFile.FOLDER;
 
 	private EditorLanguage() {
 	}

@@ -54,7 +54,7 @@ final class WorkspaceChanges implements IResourceChangeListener {
 					}
 					return project.isOpen();
 				}
-				if (resource.getType() == IResource.FILE && EditorLanguage.FILE_EXTENSION.equals(resource.getFileExtension())) {
+				if (resource.getType() == IResource.FILE && decidesFindings(resource)) {
 					event(part).ifPresent(changed::add);
 				}
 				return true;
@@ -68,6 +68,12 @@ final class WorkspaceChanges implements IResourceChangeListener {
 		if (!changed.isEmpty()) {
 			service.send(server -> server.getWorkspaceService().didChangeWatchedFiles(new DidChangeWatchedFilesParams(changed)));
 		}
+	}
+
+	/** A text, or a jar with rules of the house. */
+	private static boolean decidesFindings(IResource file) {
+		return EditorLanguage.FILE_EXTENSION.equals(file.getFileExtension())
+				|| "jar".equalsIgnoreCase(file.getFileExtension()) && file.getParent().getName().equals(EditorLanguage.PLUGIN_FOLDER);
 	}
 
 	private static boolean isOpening(IResourceDelta part) {
