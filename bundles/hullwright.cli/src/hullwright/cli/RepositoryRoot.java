@@ -4,32 +4,29 @@
  */
 package hullwright.cli;
 
-import hullwright.report.ProjectReport;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
 
 /**
- * The folder from which a code host counts paths: the nearest one with a repository in it, else that of the project.
+ * The folder from which a code host counts paths: the nearest one with a repository in it; without one, the folder in which the
+ * command was given, if the project is below it, else that of the project.
  */
 final class RepositoryRoot {
 
 	private RepositoryRoot() {
 	}
 
-	/** By the folder of each project as its report names it, the path to it from the root. */
-	static Map<String, String> pathsBelow(List<ProjectReport> reports) {
-		Map<String, String> below = new HashMap<>();
-		for (ProjectReport each : reports) {
-			Path folder = Path.of(each.project()).toAbsolutePath().normalize();
-			Path root = folder;
-			while (root != null && !Files.exists(root.resolve(".git"))) {
-				root = root.getParent();
-			}
-			below.put(each.project(), root == null ? "" : root.relativize(folder).toString().replace('\\', '/'));
+	/** The path from the root to a folder, with '/' between folders; empty for the root itself. */
+	static String pathTo(Path given, Path workingFolder) {
+		Path folder = workingFolder.resolve(given).toAbsolutePath().normalize();
+		Path working = workingFolder.toAbsolutePath().normalize();
+		Path root = folder;
+		while (root != null && !Files.exists(root.resolve(".git"))) {
+			root = root.getParent();
 		}
-		return below;
+		if (root == null) {
+			root = folder.startsWith(working) ? working : folder;
+		}
+		return root.relativize(folder).toString().replace('\\', '/');
 	}
 }

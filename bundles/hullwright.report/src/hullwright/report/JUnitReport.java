@@ -4,11 +4,14 @@
  */
 package hullwright.report;
 
+import com.google.gson.JsonElement;
+import hullwright.network.Origin;
 import hullwright.rules.Finding;
 import hullwright.rules.Severity;
 import hullwright.rules.report.CheckReport;
 import hullwright.rules.report.ReportedFinding;
 import hullwright.rules.report.RuleRun;
+import hullwright.rules.report.SetAside;
 import java.io.StringWriter;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -20,8 +23,9 @@ import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
 
 /**
- * Reports as the XML of test results that build servers read: a suite for each project, a case for each rule. Errors and warnings
- * fail their case, advice is told beside it.
+ * Reports as the XML of test results that build servers read, after the schema that is in wide use for it: a suite for each project,
+ * a case for each rule. Errors and warnings fail their case, all of a rule in one failure, since readers take the first of a case;
+ * advice and what does not count is told beside it. How many findings there are stands in the properties of the suite.
  */
 public final class JUnitReport {
 
@@ -48,7 +52,8 @@ public final class JUnitReport {
 		xml.writeStartDocument("UTF-8", "1.0");
 		line(0);
 		xml.writeStartElement("testsuites");
-		xml.writeAttribute("name", "Hullwright");
+		attribute("name", "Hullwright");
+		attributes(projects.stream().map(each -> Outcomes.of(each.report())).reduce(new Outcomes(0, 0, 0, 0), Outcomes::plus));
 		for (ProjectReport each : projects) {
 			suite(each);
 		}
@@ -57,8 +62,8 @@ public final class JUnitReport {
 		xml.writeEndDocument();
 	}
 
-	/** Findings of one rule. */
-	private record Case(String rule, List<ReportedFinding> findings, RuleRun.State state, String reason) {
+	/** What became of one rule, and what it found. */
+	private record Case(String rule, RuleRun.State state, String reason, List<ReportedFinding> findings, List<SetAside> setAside) {
 
 		List<ReportedFinding> failures() {
 			return findings.stream().filter(each -> each.finding().severity() != Severity.ADVICE).toList();
@@ -67,35 +72,61 @@ public final class JUnitReport {
 		List<ReportedFinding> advice() {
 			return findings.stream().filter(each -> each.finding().severity() == Severity.ADVICE).toList();
 		}
+
+		boolean isFailure() {
+			return state == RuleRun.State.RUN && !failures().isEmpty();
+		}
 	}
 
+	/** A case for each rule, and one for each kind of problem of texts and projects that was found, which no rule finds. */
 	private static List<Case> cases(CheckReport report) {
-		Map<String, List<ReportedFinding>> byRule = new LinkedHashMap<>();
-		report.rules().forEach(each -> byRule.put(each.rule(), new ArrayList<>()));
-		report.findings().forEach(each -> byRule.computeIfAbsent(each.finding().rule(), none -> new ArrayList<>()).add(each));
-		Map<String, RuleRun> runs = report.rules().stream().collect(Collectors.toMap(RuleRun::rule, each -> each));
-		return byRule.entrySet().stream().map(each -> new Case(each.getKey(), each.getValue(),
-				runs.containsKey(each.getKey()) ? runs.get(each.getKey()).state() : RuleRun.State.RUN,
-				runs.containsKey(each.getKey()) ? runs.get(each.getKey()).reason().orElse("") : "")).toList();
+		Map<String, Case> byRule = new LinkedHashMap<>();
+		report.rules().forEach(each -> byRule.put(each.rule(),
+				new Case(each.rule(), each.state(), each.reason().orElse(""), new ArrayList<>(), new ArrayList<>())));
+		report.findings().forEach(each -> of(each, byRule).findings().add(each));
+		report.setAside().forEach(each -> of(each.finding(), byRule).setAside().add(each));
+		return List.copyOf(byRule.values());
+	}
+
+	private static Case of(ReportedFinding reported, Map<String, Case> byRule) {
+		return byRule.computeIfAbsent(reported.finding().rule(), rule -> new Case(rule, RuleRun.State.RUN, "", new ArrayList<>(), new ArrayList<>()));
+	}
+
+	/** How many cases there are, and how many of each outcome, as both levels state it. */
+	private record Outcomes(int tests, long failures, long errors, long skipped) {
+
+		static Outcomes of(CheckReport report) {
+			List<Case> cases = cases(report);
+			int gaps = report.gaps().isEmpty() ? 0 : 1;
+			return new Outcomes(cases.size() + gaps, cases.stream().filter(Case::isFailure).count(),
+					cases.stream().filter(each -> each.state == RuleRun.State.FAILED).count() + gaps,
+					cases.stream().filter(each -> each.state == RuleRun.State.OFF).count());
+		}
+
+		Outcomes plus(Outcomes other) {
+			return new Outcomes(tests + other.tests, failures + other.failures, errors + other.errors, skipped + other.skipped);
+		}
+	}
+
+	private void attributes(Outcomes outcomes) throws XMLStreamException {
+		attribute("tests", String.valueOf(outcomes.tests));
+		attribute("failures", String.valueOf(outcomes.failures));
+		attribute("errors", String.valueOf(outcomes.errors));
+		attribute("skipped", String.valueOf(outcomes.skipped));
 	}
 
 	private void suite(ProjectReport project) throws XMLStreamException {
 		CheckReport report = project.report();
-		List<Case> cases = cases(report);
-		int gaps = report.gaps().isEmpty() ? 0 : 1;
 		line(1);
 		xml.writeStartElement("testsuite");
 		attribute("name", project.name());
 		attribute("timestamp", report.asOf() + "T00:00:00");
-		attribute("tests", String.valueOf(cases.size() + gaps));
-		attribute("failures", String.valueOf(cases.stream().filter(each -> each.state != RuleRun.State.FAILED && !each.failures().isEmpty()).count()));
-		attribute("errors", String.valueOf(cases.stream().filter(each -> each.state == RuleRun.State.FAILED).count() + gaps));
-		attribute("skipped", String.valueOf(cases.stream().filter(each -> each.state == RuleRun.State.OFF).count()));
+		attributes(Outcomes.of(report));
 		properties(report);
-		for (Case each : cases) {
+		for (Case each : cases(report)) {
 			testCase(project, each);
 		}
-		if (gaps > 0) {
+		if (!report.gaps().isEmpty()) {
 			line(2);
 			xml.writeStartElement("testcase");
 			attribute("classname", "hullwright");
@@ -112,10 +143,9 @@ public final class JUnitReport {
 		line(2);
 		xml.writeStartElement("properties");
 		property("severities", "advice, warning, error; advice does not fail");
-		String counts = TextReport.counts(report);
-		property("findings", counts.isEmpty() ? "none" : counts);
-		String aside = TextReport.setAside(report);
-		property("not counted", aside.isEmpty() ? "none" : aside);
+		for (Map.Entry<String, JsonElement> count : JsonReport.counts(report).entrySet()) {
+			property("count " + count.getKey(), count.getValue().getAsString());
+		}
 		property("rules", TextReport.rules(report));
 		for (var file : report.files()) {
 			property("file " + file.file(), file.role() + ", sha-256 " + file.sha256());
@@ -144,29 +174,34 @@ public final class JUnitReport {
 			xml.writeEmptyElement("skipped");
 			attribute("message", "switched off by the profile");
 		} else if (tested.state == RuleRun.State.FAILED) {
-			problem("error", "the rule failed and is off", tested.reason);
-		} else if (!tested.failures().isEmpty()) {
+			// what it had found before counts all the same, and a case has one outcome
+			problem("error", "the rule failed and is off", tested.reason + tested.failures().stream().map(each -> "\n" + told(project, each)).collect(Collectors.joining()));
+		} else if (tested.isFailure()) {
 			List<ReportedFinding> failures = tested.failures();
-			problem("failure", failures.size() == 1 ? failures.get(0).finding().message() : failures.size() + " findings", told(project, failures));
+			problem("failure", failures.size() == 1 ? failures.get(0).finding().message() : failures.size() + " findings",
+					failures.stream().map(each -> told(project, each)).collect(Collectors.joining("\n")));
 		}
-		if (!tested.advice().isEmpty()) {
+		List<String> beside = new ArrayList<>();
+		tested.advice().forEach(each -> beside.add(told(project, each)));
+		tested.setAside().forEach(each -> beside.add("not counted, " + SetAsideText.of(each.why()) + ": " + told(project, each.finding())));
+		if (!beside.isEmpty()) {
 			line(3);
 			xml.writeStartElement("system-out");
-			xml.writeCharacters(clean(told(project, tested.advice())));
+			xml.writeCharacters(clean(String.join("\n", beside)));
 			xml.writeEndElement();
 		}
 		line(2);
 		xml.writeEndElement();
 	}
 
-	private static String told(ProjectReport project, List<ReportedFinding> findings) {
-		return findings.stream().map(each -> {
-			Finding finding = each.finding();
-			String boats = OccurrenceText.of(each.occurrence());
-			String place = finding.origin().file().isEmpty() ? "" : project.pathOf(finding.origin().file())
-					+ (finding.origin().line() == 0 ? "" : ":" + finding.origin().line() + ":" + finding.origin().column()) + ": ";
-			return place + finding.severity().word() + ": " + finding.message() + (boats.isEmpty() ? "" : " (" + boats + ")") + ", element " + finding.element();
-		}).collect(Collectors.joining("\n"));
+	private static String told(ProjectReport project, ReportedFinding reported) {
+		Finding finding = reported.finding();
+		Origin origin = finding.origin();
+		String place = origin.file().isEmpty() ? "" : project.placeOf(origin) + ": ";
+		String boats = OccurrenceText.of(reported.occurrence());
+		return place + finding.severity().word() + ": " + finding.message() + (boats.isEmpty() ? "" : " (" + boats + ")")
+				+ (finding.element().equals(origin.file()) ? "" : ", element " + finding.element())
+				+ (finding.source().isEmpty() ? "" : "; source: " + finding.source());
 	}
 
 	private void problem(String element, String message, String detail) throws XMLStreamException {

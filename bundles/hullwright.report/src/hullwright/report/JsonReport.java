@@ -8,6 +8,7 @@ import com.google.gson.JsonObject;
 import hullwright.network.Origin;
 import hullwright.rules.Finding;
 import hullwright.rules.Severity;
+import hullwright.rules.report.BaselineUsed;
 import hullwright.rules.report.CheckReport;
 import hullwright.rules.report.Occurrence;
 import hullwright.rules.report.ReportedFinding;
@@ -52,15 +53,18 @@ public final class JsonReport {
 		json.add("series", JsonText.array(report.series(), JsonReport::series));
 		json.add("rules", JsonText.array(report.rules(), JsonReport::rule));
 		json.add("files", JsonText.array(report.files(), JsonReport::file));
-		report.baseline().ifPresent(baseline -> {
-			JsonObject used = new JsonObject();
-			used.addProperty("file", baseline.file());
-			used.addProperty("sha256", baseline.sha256());
-			used.addProperty("entries", baseline.entries());
-			used.addProperty("tolerance_share", baseline.tolerance());
-			json.add("baseline", used);
-		});
+		report.baseline().ifPresent(baseline -> json.add("baseline", baseline(baseline)));
 		return json;
+	}
+
+	/** What the findings were held against. */
+	static JsonObject baseline(BaselineUsed baseline) {
+		JsonObject used = new JsonObject();
+		used.addProperty("file", baseline.file());
+		used.addProperty("sha256", baseline.sha256());
+		used.addProperty("entries", baseline.entries());
+		used.addProperty("tolerance_share", baseline.tolerance());
+		return used;
 	}
 
 	/** How many findings there are of each severity, and how many do not count. */
@@ -126,7 +130,8 @@ public final class JsonReport {
 		return json;
 	}
 
-	private static JsonObject occurrence(Occurrence occurrence) {
+	/** The boats that a finding occurs on. */
+	static JsonObject occurrence(Occurrence occurrence) {
 		JsonObject json = new JsonObject();
 		json.addProperty("series", occurrence.series());
 		json.addProperty("onAll", occurrence.onAll());
@@ -136,7 +141,8 @@ public final class JsonReport {
 		return json;
 	}
 
-	private static JsonObject series(SeriesCoverage series) {
+	/** How much of a series was checked. */
+	static JsonObject series(SeriesCoverage series) {
 		JsonObject json = new JsonObject();
 		json.addProperty("series", series.series());
 		json.addProperty("devices", series.devices());

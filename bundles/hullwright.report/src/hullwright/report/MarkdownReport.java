@@ -4,26 +4,36 @@
  */
 package hullwright.report;
 
+import static hullwright.report.MarkdownText.code;
+import static hullwright.report.MarkdownText.codeInCell;
+import static hullwright.report.MarkdownText.escaped;
+import static hullwright.report.MarkdownText.row;
+
+import hullwright.network.Origin;
 import hullwright.rules.Finding;
+import hullwright.rules.Severity;
 import hullwright.rules.report.CheckReport;
 import hullwright.rules.report.ReportedFinding;
+import hullwright.rules.report.RuleRun;
 import hullwright.rules.report.SetAside;
-import java.util.LinkedHashMap;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 
 /**
- * Reports as Markdown, for the comment on a change or the minutes of a review.
+ * Reports as Markdown with tables, for the comment on a change or the minutes of a review.
  */
 public final class MarkdownReport {
 
 	private final ProjectReport project;
+	private final CheckReport report;
 	private final StringBuilder text = new StringBuilder();
 
 	private MarkdownReport(ProjectReport project) {
 		this.project = project;
+		report = project.report();
 	}
 
 	/** Writes the reports on several projects one after the other. */
@@ -32,84 +42,86 @@ public final class MarkdownReport {
 	}
 
 	private String write() {
-		CheckReport report = project.report();
 		line("# Check of " + code(project.name()) + ", as of " + report.asOf());
 		line("");
 		String counts = TextReport.counts(report);
 		line(counts.isEmpty() ? report.complete() ? "No findings." : "No findings in what could be checked." : "**" + counts + "**");
-		String aside = TextReport.setAside(report);
-		if (!aside.isEmpty()) {
-			line(aside);
-		}
 		line("");
-		report.gaps().forEach(gap -> line("- **Not checked:** " + escaped(gap) + "."));
-		report.series().forEach(each -> line("- " + escaped(TextReport.coverage(each))));
-		line("- " + escaped(TextReport.rules(report)));
+		counts();
+		checked();
 		Map<String, List<ReportedFinding>> byFile = new LinkedHashMap<>();
 		report.findings().forEach(each -> byFile.computeIfAbsent(each.finding().origin().file(), none -> new ArrayList<>()).add(each));
 		byFile.forEach(this::findings);
-		setAside(report.setAside());
-		files(report);
+		setAside();
+		files();
 		return text.toString();
+	}
+
+	private void counts() {
+		line(row("errors", "warnings", "advice", "waived", "in the baseline", "explained by others"));
+		line(row("---:", "---:", "---:", "---:", "---:", "---:"));
+		line(row(count(report.count(Severity.ERROR)), count(report.count(Severity.WARNING)), count(report.count(Severity.ADVICE)),
+				count(report.countSetAside(SetAside.Waived.class)), count(report.countSetAside(SetAside.InBaseline.class)),
+				count(report.countSetAside(SetAside.Silenced.class))));
+		line("");
+	}
+
+	private static String count(long count) {
+		return String.valueOf(count);
+	}
+
+	private void checked() {
+		report.gaps().forEach(gap -> line("- **Not checked:** " + escaped(gap) + "."));
+		report.series().forEach(each -> line("- " + escaped(TextReport.coverage(each))));
+		line("- " + escaped(TextReport.rules(report)));
+		report.rules().stream().filter(each -> each.state() == RuleRun.State.FAILED)
+				.forEach(each -> line("- Rule " + code(each.rule()) + " failed" + each.reason().map(reason -> ": " + escaped(reason)).orElse("") + "."));
 	}
 
 	private void findings(String file, List<ReportedFinding> findings) {
 		line("");
 		line("## " + (file.isEmpty() ? "Without a place" : code(project.pathOf(file))));
 		line("");
-		line("| line | | finding | boats | rule | source |");
-		line("| ---: | --- | --- | --- | --- | --- |");
+		line(row("place", "severity", "finding", "boats", "rule", "source"));
+		line(row("---:", "---", "---", "---", "---", "---"));
 		for (ReportedFinding each : findings) {
 			Finding finding = each.finding();
-			line("| " + (finding.origin().line() == 0 ? "" : finding.origin().line()) + " | " + finding.severity().word() + " | " + escaped(finding.message()) + "<br>"
-					+ code(finding.element()) + " | " + escaped(OccurrenceText.of(each.occurrence())) + " | " + code(finding.rule()) + " | "
-					+ escaped(finding.source()) + " |");
+			String element = finding.element().equals(file) ? "" : "<br>" + codeInCell(finding.element());
+			line(row(place(finding.origin()), finding.severity().word(), escaped(finding.message()) + element, escaped(OccurrenceText.of(each.occurrence())),
+					codeInCell(finding.rule()), escaped(finding.source())));
 		}
 	}
 
-	private void setAside(List<SetAside> aside) {
-		if (aside.isEmpty()) {
+	private static String place(Origin origin) {
+		return origin.line() == 0 ? "" : origin.line() + ":" + origin.column();
+	}
+
+	private void setAside() {
+		if (report.setAside().isEmpty()) {
 			return;
 		}
 		line("");
-		line("## Not counted");
+		line("## Found, and not counted");
 		line("");
-		for (SetAside each : aside) {
+		line(row("place", "severity", "finding", "rule", "why it does not count"));
+		line(row("---", "---", "---", "---", "---"));
+		for (SetAside each : report.setAside()) {
 			Finding finding = each.finding().finding();
-			line("- " + code(finding.rule()) + " on " + code(finding.element()) + ": " + escaped(finding.message()) + " -- " + escaped(why(each.why())));
+			line(row(codeInCell(project.placeOf(finding.origin())), finding.severity().word(),
+					escaped(finding.message()) + "<br>" + codeInCell(finding.element()), codeInCell(finding.rule()), escaped(SetAsideText.of(each.why()))));
 		}
 	}
 
-	private static String why(SetAside.Why why) {
-		if (why instanceof SetAside.Waived waived) {
-			return "waived: " + waived.reason() + waived.until().map(last -> " (until " + last + ")").orElse("");
-		} else if (why instanceof SetAside.Silenced silenced) {
-			return "explained by " + silenced.rule() + " on " + silenced.element();
-		}
-		return "in the baseline";
-	}
-
-	private void files(CheckReport report) {
+	private void files() {
 		line("");
 		line("<details><summary>Read for this</summary>");
 		line("");
-		line("| file | is | SHA-256 |");
-		line("| --- | --- | --- |");
-		report.files().forEach(each -> line("| " + code(each.file()) + " | " + escaped(each.role()) + " | " + code(each.sha256()) + " |"));
-		report.baseline().ifPresent(each -> line("| " + code(each.file()) + " | baseline | " + code(each.sha256()) + " |"));
+		line(row("file", "is", "SHA-256"));
+		line(row("---", "---", "---"));
+		report.files().forEach(each -> line(row(codeInCell(each.file()), escaped(each.role()), codeInCell(each.sha256()))));
+		report.baseline().ifPresent(each -> line(row(codeInCell(each.file()), "baseline", codeInCell(each.sha256()))));
 		line("");
 		line("</details>");
-	}
-
-	/** Text in which nothing is taken for markup. */
-	private static String escaped(String text) {
-		return text.replaceAll("([\\\\`*_{}\\[\\]<>#|~])", "\\\\$1").replaceAll("\\s*\\R\\s*", " ");
-	}
-
-	/** Text as it stands, in a table, too. */
-	private static String code(String text) {
-		String clean = text.replaceAll("\\R", " ").replace("|", "\\|");
-		return clean.contains("`") ? "`` " + clean + " ``" : "`" + clean + "`";
 	}
 
 	private void line(String line) {

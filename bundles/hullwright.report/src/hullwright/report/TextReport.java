@@ -14,6 +14,7 @@ import hullwright.rules.report.SeriesCoverage;
 import hullwright.rules.report.SetAside;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
@@ -24,6 +25,8 @@ public final class TextReport {
 
 	private static final String INDENT = "         ";
 
+	private static final int SHORT_HASH = 12;
+
 	private final boolean coloured;
 	private final StringBuilder text = new StringBuilder();
 
@@ -31,26 +34,50 @@ public final class TextReport {
 		this.coloured = coloured;
 	}
 
-	/** Writes the reports on several projects, each under the name of its folder if there are several. */
-	public static String of(List<ProjectReport> projects, boolean coloured) {
+	/**
+	 * Writes the reports on several projects, each under the name of its folder if there are several.
+	 *
+	 * @param coloured whether the reader sees a terminal with colours
+	 * @param details what the reader wants to see beside the findings that count
+	 */
+	public static String of(List<ProjectReport> projects, boolean coloured, Set<TextDetail> details) {
 		return projects.stream()
-				.map(project -> (projects.size() > 1 ? Style.PLACE.of("Project " + project.name(), coloured) + "\n\n" : "") + of(project, coloured))
+				.map(project -> (projects.size() > 1 ? Style.PLACE.of("Project " + project.name(), coloured) + "\n\n" : "") + of(project, coloured, details))
 				.collect(Collectors.joining("\n"));
 	}
 
-	/**
-	 * Writes a report.
-	 *
-	 * @param coloured whether the reader sees a terminal with colours
-	 */
-	public static String of(ProjectReport project, boolean coloured) {
+	private static String of(ProjectReport project, boolean coloured, Set<TextDetail> details) {
 		TextReport writing = new TextReport(coloured);
-		project.report().findings().forEach(finding -> writing.finding(project, finding));
+		project.report().findings().forEach(finding -> writing.finding(project, finding, ""));
+		if (details.contains(TextDetail.SET_ASIDE)) {
+			writing.listSetAside(project);
+		}
 		writing.summary(project.report());
+		if (details.contains(TextDetail.FILES)) {
+			writing.files(project);
+		}
 		return writing.text.toString();
 	}
 
-	private void finding(ProjectReport project, ReportedFinding reported) {
+	private void listSetAside(ProjectReport project) {
+		if (!project.report().setAside().isEmpty()) {
+			line(Style.PLACE.of("Found, and not counted:", coloured));
+			line("");
+			project.report().setAside().forEach(each -> finding(project, each.finding(), SetAsideText.of(each.why())));
+		}
+	}
+
+	/** The hashes are cut to what a person compares; the other formats have them whole. */
+	private void files(ProjectReport project) {
+		line("");
+		line("Read, with the first " + SHORT_HASH + " digits of the SHA-256:");
+		project.report().files().forEach(file -> line("  " + file.sha256().substring(0, SHORT_HASH) + "  "
+				+ project.pathOf(file.file()) + (file.role().isEmpty() ? "" : " (" + file.role() + ")")));
+		project.report().baseline().ifPresent(used -> line("  " + used.sha256().substring(0, SHORT_HASH) + "  " + used.file() + " (baseline)"));
+	}
+
+	/** @param setAside why it does not count; empty if it counts */
+	private void finding(ProjectReport project, ReportedFinding reported, String setAside) {
 		Finding finding = reported.finding();
 		String word = "%-8s ".formatted(finding.severity().word());
 		line(style(finding.severity()).of(word, coloured) + Style.PLACE.of(place(project, finding.origin()), coloured));
@@ -58,6 +85,9 @@ public final class TextReport {
 		String boats = OccurrenceText.of(reported.occurrence());
 		if (!boats.isEmpty()) {
 			indented(boats);
+		}
+		if (!setAside.isEmpty()) {
+			indented(setAside);
 		}
 		if (!finding.source().isEmpty()) {
 			aside("source: " + finding.source());
@@ -75,7 +105,7 @@ public final class TextReport {
 	}
 
 	private static String place(ProjectReport project, Origin origin) {
-		return origin.file().isEmpty() ? "(no file)" : project.pathOf(origin.file()) + (origin.line() == 0 ? "" : ":" + origin.line() + ":" + origin.column());
+		return origin.file().isEmpty() ? "(no file)" : project.placeOf(origin);
 	}
 
 	private static Style style(Severity severity) {

@@ -3,6 +3,6 @@
  * SPDX-License-Identifier: EPL-2.0
  */
 /**
- * Makes text and JSON of what a check found. The text of a finding is made here, at the edge, not before.
+ * Makes text, JSON, SARIF, test results and Markdown of what a check found. The text of a finding is made here, at the edge, not before.
  */
 package hullwright.report;

@@ -13,6 +13,8 @@ import hullwright.check.CheckRequest;
 import hullwright.check.Checker;
 import hullwright.check.Snapshot;
 import hullwright.check.WantedBoats;
+import hullwright.report.ProjectReport;
+import hullwright.report.TextReport;
 import hullwright.report.figures.FiguresText;
 import hullwright.report.figures.ProjectFigures;
 import hullwright.rules.report.CheckReport;
@@ -49,7 +51,7 @@ class ReadmeTest {
 	void theFindingOfTheReadmeIsReal() throws IOException {
 		Path faulty = Path.of("..", "hullwright.examples", "examples", "faulty");
 		CheckReport report = Checker.create().check(CheckRequest.ofAll(Snapshot.ofFolder(faulty), DAY));
-		String printed = hullwright.report.TextReport.of(new hullwright.report.ProjectReport("bundles/hullwright.examples/examples/faulty", report), false);
+		String printed = TextReport.of(List.of(new ProjectReport("bundles/hullwright.examples/examples/faulty", report)), false, Set.of());
 		Matcher shown = Pattern.compile("(?m)^    (error .*(?:\\n     .*)+)").matcher(Files.readString(README));
 		assertTrue(shown.find(), "the README shows a finding");
 		assertTrue(printed.contains(shown.group(1).replace("\n    ", "\n") + "\n"), printed);
