@@ -30,6 +30,8 @@ record KnownDifferences(int pgn, String what, String reason) {
 			each(PRIORITY, LIBRARY, 126208, 126464, 127233),
 			each(INTERVAL, LIBRARY, 126983, 126985, 127233, 127252, 127501, 127750, 130567, 130569),
 			each(KEYS, "the dataset marks no key; common practice: one compass may send both references", 127250),
+			each(KEYS, "the dataset marks the instance only; the NAME of the device that raised the alert, a field of each, tells two apart", 126983,
+					126984, 126985, 126986, 126987, 126988),
 			each(KEYS, NUMBERED, 127500, 127744, 127745, 127746, 127747, 127748, 127749, 127750, 127751, 128002, 128003, 128006,
 					128007, 128008, 128776, 128777, 128778, 128780))
 			.flatMap(rows -> rows)
