@@ -12,12 +12,15 @@ import hullwright.analysis.line.Termination;
 import hullwright.analysis.serial.SerialLineFigures;
 import hullwright.analysis.serial.SerialRelay;
 import hullwright.analysis.serial.SerialRelays;
+import hullwright.analysis.serial.Waiting;
 import hullwright.analysis.traffic.BusFigures;
 import hullwright.network.Backbone;
 import hullwright.network.Boat;
 import hullwright.network.Drop;
 import hullwright.network.Network;
+import hullwright.network.WirelessHop;
 import hullwright.network.power.PowerState;
+import hullwright.quantity.Duration;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -118,9 +121,24 @@ public final class Figures {
 	/** The traffic, one entry for each network. */
 	public List<BusFigures> buses() {
 		if (buses == null) {
-			buses = BusFigures.of(boat, data().passedOn());
+			buses = BusFigures.of(boat, data().passedOn(), this::timeOver);
 		}
 		return buses;
+	}
+
+	/**
+	 * How long what goes over a serial line or a wireless hop may take; nothing if there is no bound. What nothing is known of, such
+	 * as a line without a rate or a hop without a delay, takes no time here; the lines and the paths of the data tell of it.
+	 */
+	private Optional<Duration> timeOver(String carrier) {
+		for (SerialLineFigures each : serialLines()) {
+			if (each.line().name().equals(carrier)) {
+				return each.waiting() instanceof Waiting.Bounded bounded ? Optional.of(bounded.longest())
+						: ((Waiting.Unbounded) each.waiting()).isForWantOfFacts() ? Optional.of(new Duration(0)) : Optional.empty();
+			}
+		}
+		return boat.wirelessHops().stream().filter(each -> each.name().equals(carrier)).findFirst().flatMap(WirelessHop::delay)
+				.or(() -> Optional.of(new Duration(0)));
 	}
 
 	/** The devices that pass sentences on from serial lines to another. */

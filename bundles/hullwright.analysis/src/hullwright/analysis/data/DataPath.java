@@ -15,9 +15,10 @@ import java.util.List;
  * @param source where it begins
  * @param legs the carriers that it takes, in order
  * @param timing how often it arrives
- * @param delay how long it is under way at most: signs on serial lines, wireless hops, the pauses of gateways. The buses are not
- *        counted, which take milliseconds, nor the time that a device takes to think
- * @param unstated the qualified names of what no text states the delay of
+ * @param delay how long it is under way at most: serial lines with the wait behind other sentences, wireless hops, gateways until they
+ *        tell again. Networks are not counted, which take milliseconds (the response times of their traffic tell), nor the time
+ *        that a device takes to think
+ * @param unstated the qualified names of carriers and gateways that take some time on top of which no text tells, or without a bound
  */
 public record DataPath(DataSource source, List<Leg> legs, Timing timing, Duration delay, List<String> unstated) {
 

@@ -4,90 +4,121 @@
  */
 package hullwright.analysis.data;
 
-import hullwright.network.Boat;
-import hullwright.network.SerialLine;
-import hullwright.network.WirelessHop;
-import hullwright.network.data.Sentence;
-import hullwright.quantity.Duration;
+import hullwright.network.FittedDevice;
+import hullwright.network.data.MessageUse;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 
 /**
- * The ways by which a stream comes from its sources. Each carrier is taken once on a way.
+ * The ways by which a stream comes from its sources: from each the shortest, and then others as far as that is worth it. On a way
+ * nothing is told twice on one carrier.
  */
 final class DataPaths {
 
 	/** Ways of one datum beyond this number are left out. */
 	static final int MOST = 64;
 
-	/** A character on a serial line: start, eight data bits, stop (installation manuals of AIS and radio units). */
-	private static final int BITS_OF_CHARACTER = 10;
+	/** Steps after which no more ways are looked for: many networks with bridges each to each have more ways than anybody can count. */
+	private static final int MOST_STEPS = 4000;
 
-	private final Map<String, SerialLine> lines = new HashMap<>();
-	private final Map<String, WirelessHop> hops = new HashMap<>();
+	private record Told(Carrier carrier, MessageUse use) {
+	}
+
 	private final StreamTimings timings;
+	private final StreamDelays delays;
 
-	DataPaths(Boat boat, StreamTimings timings) {
+	DataPaths(StreamTimings timings, StreamDelays delays) {
 		this.timings = timings;
-		boat.serialLines().forEach(each -> lines.put(each.name(), each));
-		boat.wirelessHops().forEach(each -> hops.put(each.name(), each));
+		this.delays = delays;
 	}
 
-	/** The ways of a stream that arrives. */
-	List<DataPath> to(Stream arriving) {
-		List<DataPath> paths = new ArrayList<>();
-		walk(arriving, new ArrayList<>(), new HashSet<>(), arriving, paths);
-		return paths;
+	/**
+	 * The ways of a stream that arrives.
+	 *
+	 * @param paths the ways, the shortest from each source first
+	 * @param complete whether these are all
+	 */
+	record Found(List<DataPath> paths, boolean complete) {
 	}
 
-	private void walk(Stream stream, List<Stream> behind, Set<Carrier> taken, Stream arriving, List<DataPath> paths) {
-		if (paths.size() > MOST || !taken.add(stream.carrier())) {
-			return;
-		}
-		behind.add(stream);
-		if (stream.how == ToldMessage.How.SENT) {
-			paths.add(path(behind, arriving));
-		}
-		stream.inputs.forEach(alternatives -> alternatives.forEach(each -> walk(each, behind, taken, arriving, paths)));
-		behind.remove(behind.size() - 1);
-		taken.remove(stream.carrier());
+	/** The ways of a stream to a device that hears it. */
+	Found to(Stream arriving, FittedDevice device) {
+		Set<List<Stream>> ways = new LinkedHashSet<>();
+		shortest(arriving, ways);
+		Search search = new Search(ways);
+		search.walk(arriving);
+		return new Found(ways.stream().map(way -> path(way, device)).toList(), search.steps <= MOST_STEPS && ways.size() <= MOST);
 	}
 
-	private DataPath path(List<Stream> backwards, Stream arriving) {
-		List<Stream> way = new ArrayList<>(backwards);
-		Collections.reverse(way);
-		double seconds = 0;
-		List<String> unstated = new ArrayList<>();
-		for (Stream each : way) {
-			Optional<Double> delay = delay(each);
-			delay.or(() -> {
-				unstated.add(each.carrier().name());
-				return Optional.empty();
-			});
-			seconds += delay.orElse(0.0) + each.turning.flatMap(turning -> turning.atMostEvery()).map(Duration::seconds).orElse(0.0);
+	/** One way from each source; a source behind which the only such way is an echo has none. */
+	private static void shortest(Stream arriving, Set<List<Stream>> ways) {
+		Map<Stream, Stream> towards = new HashMap<>();
+		towards.put(arriving, arriving);
+		Deque<Stream> open = new ArrayDeque<>(List.of(arriving));
+		while (!open.isEmpty() && ways.size() <= MOST) {
+			Stream next = open.remove();
+			if (next.how == ToldMessage.How.SENT) {
+				List<Stream> way = new ArrayList<>();
+				Set<Told> told = new HashSet<>();
+				boolean once = true;
+				for (Stream each = next; way.isEmpty() || way.get(way.size() - 1) != arriving; each = towards.get(each)) {
+					once &= told.add(new Told(each.carrier(), each.use));
+					way.add(each);
+				}
+				if (once) {
+					ways.add(way);
+				}
+			}
+			next.inputs.forEach(alternatives -> alternatives.forEach(each -> {
+				if (towards.putIfAbsent(each, next) == null) {
+					open.add(each);
+				}
+			}));
 		}
+	}
+
+	/** Walks back from where a stream arrives, one step after the other. */
+	private static final class Search {
+
+		private final Set<List<Stream>> ways;
+		private final List<Stream> behind = new ArrayList<>();
+		private final Set<Told> told = new HashSet<>();
+		private int steps;
+
+		private Search(Set<List<Stream>> ways) {
+			this.ways = ways;
+		}
+
+		private void walk(Stream stream) {
+			Told here = new Told(stream.carrier(), stream.use);
+			if (ways.size() > MOST || ++steps > MOST_STEPS || !told.add(here)) {
+				return;
+			}
+			behind.add(stream);
+			if (stream.how == ToldMessage.How.SENT) {
+				List<Stream> way = new ArrayList<>(behind);
+				Collections.reverse(way);
+				ways.add(way);
+			}
+			stream.inputs.forEach(alternatives -> alternatives.forEach(this::walk));
+			behind.remove(behind.size() - 1);
+			told.remove(here);
+		}
+	}
+
+	private DataPath path(List<Stream> way, FittedDevice device) {
+		StreamDelays.Delay delay = delays.along(way, device);
 		Stream first = way.get(0);
 		return new DataPath(new DataSource(first.teller(), first.use, first.instance),
 				way.stream().map(each -> new DataPath.Leg(each.carrier(), each.teller(), each.how, each.use)).toList(),
-				timings.leastOften(arriving), new Duration(seconds), unstated);
-	}
-
-	/** How long a message is on a carrier, in seconds; nothing if no text tells. */
-	private Optional<Double> delay(Stream stream) {
-		return switch (stream.carrier().kind()) {
-		case NETWORK -> Optional.of(0.0);
-		case SERIAL_LINE -> lines.get(stream.carrier().name()).rate().filter(rate -> rate.si() > 0)
-				.flatMap(rate -> stream.use.message() instanceof Sentence sentence && sentence.length() > 0
-						? Optional.of(sentence.length() * BITS_OF_CHARACTER / rate.si()) : Optional.empty());
-		case WIRELESS -> hops.get(stream.carrier().name()).delay()
-				.or(() -> stream.at.port().flatMap(port -> Optional.ofNullable(stream.at.device().model().radios().get(port))).flatMap(radio -> radio.delay()))
-				.map(Duration::seconds);
-		};
+				timings.along(way), delay.known(), delay.unknown());
 	}
 }

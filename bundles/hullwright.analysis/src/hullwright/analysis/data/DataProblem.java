@@ -5,6 +5,7 @@
 package hullwright.analysis.data;
 
 import hullwright.network.data.MessageUse;
+import hullwright.quantity.Duration;
 
 /**
  * Something about data that cannot be as the text says.
@@ -16,6 +17,24 @@ public sealed interface DataProblem {
 
 	/** A gateway turns a message into itself. */
 	record TurnsIntoItself(String device, MessageUse use) implements DataProblem {
+
+		@Override
+		public String subject() {
+			return device;
+		}
+	}
+
+	/** Both sides of a bridge are on one carrier, where it would tell again what it hears. */
+	record PassesBack(String device, Carrier carrier) implements DataProblem {
+
+		@Override
+		public String subject() {
+			return device;
+		}
+	}
+
+	/** A device tells a message at an interval that is none. */
+	record IntervalImpossible(String device, MessageUse use, Duration interval) implements DataProblem {
 
 		@Override
 		public String subject() {

@@ -27,6 +27,7 @@ final class SharedData {
 	private record Doubling(Carrier carrier, Set<String> tellers) {
 	}
 
+	private final StreamTimings timings;
 	private final List<SeveralSources> several = new ArrayList<>();
 	private final Map<Doubling, Set<MessageUse>> doubled = new LinkedHashMap<>();
 
@@ -35,7 +36,8 @@ final class SharedData {
 	 *
 	 * @param listenedTo whether somebody wants, shows or turns a message that is told there
 	 */
-	SharedData(Attachments attachments, StreamGraph graph, StreamSources sources, Loops loops, Predicate<Stream> listenedTo) {
+	SharedData(Attachments attachments, StreamGraph graph, StreamTimings timings, StreamSources sources, Loops loops, Predicate<Stream> listenedTo) {
+		this.timings = timings;
 		for (Carrier carrier : attachments.carriers()) {
 			Map<Alike, List<Stream>> alike = new LinkedHashMap<>();
 			graph.on(carrier).forEach(each -> alike.computeIfAbsent(new Alike(each.use, each.instance), none -> new ArrayList<>(2)).add(each));
@@ -50,16 +52,34 @@ final class SharedData {
 	private void look(Carrier carrier, Alike what, List<Stream> streams, StreamSources sources, Loops loops, Predicate<Stream> listenedTo) {
 		Map<String, Set<String>> tellersBySource = new LinkedHashMap<>();
 		for (Stream each : streams) {
-			if (!loops.has(each)) {
+			if (!loops.leadTo(each)) {
 				sources.of(each).forEach(source -> tellersBySource.computeIfAbsent(source.device(), none -> new LinkedHashSet<>()).add(each.teller()));
 			}
 		}
 		tellersBySource.values().stream().filter(tellers -> tellers.size() > 1)
 				.forEach(tellers -> doubled.computeIfAbsent(new Doubling(carrier, tellers), none -> new LinkedHashSet<>()).add(what.use));
-		boolean sameKey = what.use.message() instanceof Pgn pgn && pgn.instance();
+		if (what.use.message() instanceof Pgn pgn && !streams.stream().allMatch(each -> reports(each, pgn))) {
+			return;
+		}
+		boolean sameKey = what.use.message() instanceof Pgn pgn && isWholeKey(pgn, what);
 		if (carrier.kind() == Carrier.Kind.NETWORK && tellersBySource.size() > 1 && (sameKey || streams.stream().anyMatch(listenedTo))) {
 			several.add(new SeveralSources(carrier.name(), what.use, what.instance, List.copyOf(tellersBySource.keySet()), sameKey));
 		}
+	}
+
+	/** Whether a key is told in full: where another number is part of it, that may tell sources apart though no text states it. */
+	private static boolean isWholeKey(Pgn pgn, Alike what) {
+		return pgn.instance() && what.instance.isPresent()
+				&& pgn.keys().stream().allMatch(key -> what.use.value().filter(value -> value.field().equals(key.name())).isPresent());
+	}
+
+	/**
+	 * Whether a message reports something of its sender's own. Commands and answers do not: they name what they are meant for, and
+	 * any number of devices may tell them. Such is what is addressed to one device, and what is told on events only though the list
+	 * of messages gives it no time and instances tell apart what it is meant for, as the command to a switch bank.
+	 */
+	private boolean reports(Stream stream, Pgn pgn) {
+		return !pgn.isAddressed() && (!pgn.instance() || pgn.timing().isStated() || timings.of(stream).every().isPresent());
 	}
 
 	List<SeveralSources> several() {

@@ -103,9 +103,18 @@ final class StreamGraph {
 		Key key = new Key(at, use, instance, "own");
 		if (!streams.containsKey(key)) {
 			Stream stream = Stream.sent(at, use, instance);
-			ownTiming.put(stream, carried.map(Sending::timing).filter(Timing::isStated).orElse(timing));
+			Timing own = carried.map(Sending::timing).filter(stated -> saysSomething(stated, use)).orElse(timing);
+			if (own.every().or(own::apart).map(interval -> !(interval.seconds() > 0)).orElse(false)) {
+				problems.add(new DataProblem.IntervalImpossible(at.device().name(), use, own.every().or(own::apart).get()));
+			}
+			ownTiming.put(stream, own);
 			add(key, stream);
 		}
+	}
+
+	/** Whether a line says otherwise than what is usual, which it says too if its text is silent; then its talker knows better. */
+	private static boolean saysSomething(Timing stated, MessageUse use) {
+		return stated.isStated() && !stated.equals(use.message().timing());
 	}
 
 	/** Sentences that only the line itself speaks of are its talker's own. */
@@ -159,6 +168,9 @@ final class StreamGraph {
 		if (!in.isBy(passing.from()) || passing.messages().map(each -> !each.contains(stream.use.message())).orElse(false)) {
 			return;
 		}
+		if (passesBack(in, passing)) {
+			problems.add(new DataProblem.PassesBack(in.device().name(), in.carrier()));
+		}
 		for (Attachment out : attachments.of(in.device().name())) {
 			if (out.tells() && !out.carrier().equals(in.carrier()) && out.isBy(passing.to()) && fits(out.carrier(), stream.use)
 					&& (!isLimited(out.carrier()) || carried(out.carrier(), stream.use).isPresent())) {
@@ -171,6 +183,20 @@ final class StreamGraph {
 				}
 			}
 		}
+	}
+
+	/** Whether both sides of a bridge are on one carrier, and it has no other to pass to. */
+	private boolean passesBack(Attachment in, Passing passing) {
+		boolean back = false;
+		for (Attachment out : attachments.of(in.device().name())) {
+			if (out.tells() && out.isBy(passing.to()) && !out.port().equals(in.port())) {
+				if (!out.carrier().equals(in.carrier())) {
+					return false;
+				}
+				back = true;
+			}
+		}
+		return back;
 	}
 
 	private void turn(Stream stream, Attachment in, int rule, Turning turning) {

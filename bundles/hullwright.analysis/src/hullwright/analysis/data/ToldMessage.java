@@ -17,20 +17,22 @@ import java.util.Optional;
  * @param instance the data instance, if the message has one
  * @param timing how often it is told there
  * @param how whether it is the teller's own
- * @param heard for what a bridge passes on, where it hears it first: the carrier and who tells it there
+ * @param heard for what the teller passes on or makes from others, where it hears it and as what; going back from there leads to
+ *        the sources
  * @param sources where its data come from; of several, each alone may stand behind it
  */
-public record ToldMessage(String teller, MessageUse use, Optional<Integer> instance, Timing timing, How how, Optional<Heard> heard,
+public record ToldMessage(String teller, MessageUse use, Optional<Integer> instance, Timing timing, How how, List<Heard> heard,
 		List<DataSource> sources) {
 
 	/**
 	 * Where a message is heard.
 	 *
+	 * @param carrier what carries it
 	 * @param teller the qualified name of the device that tells it there
+	 * @param use the message and its key value
 	 */
-	public record Heard(Carrier carrier, String teller) {
+	public record Heard(Carrier carrier, String teller, MessageUse use) {
 	}
-
 
 	/** How a message comes to be told. */
 	public enum How {
@@ -43,6 +45,7 @@ public record ToldMessage(String teller, MessageUse use, Optional<Integer> insta
 	}
 
 	public ToldMessage {
+		heard = List.copyOf(heard);
 		sources = List.copyOf(sources);
 	}
 }

@@ -6,6 +6,7 @@ package hullwright.analysis.data;
 
 import hullwright.network.FittedDevice;
 import hullwright.network.data.MessageUse;
+import hullwright.network.data.Pgn;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.LinkedHashMap;
@@ -16,7 +17,8 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * Finds what devices tell and nobody wants, shows, or makes something of that somebody wants or shows.
+ * Finds what devices tell and nobody wants, shows, or makes something of that somebody wants or shows. What is addressed to one
+ * device is a command or an answer and is not among it: such as what a control head tells its autopilot.
  */
 final class UnusedData {
 
@@ -39,7 +41,7 @@ final class UnusedData {
 		}
 		Map<DataSource, Boolean> sources = new LinkedHashMap<>();
 		for (Stream each : graph.all()) {
-			if (each.how == ToldMessage.How.SENT) {
+			if (each.how == ToldMessage.How.SENT && !(each.use.message() instanceof Pgn pgn && pgn.isAddressed())) {
 				sources.merge(new DataSource(each.teller(), each.use, each.instance), used.contains(each), Boolean::logicalOr);
 			}
 		}

@@ -13,15 +13,19 @@ import java.util.List;
  * @param device the qualified name of the device
  * @param wanting what it wants; any one of its messages will do
  * @param paths the ways by which such messages reach it
+ * @param received what reaches it, datum by datum, and whose it takes; what it is set not to listen to is among it
  * @param verdict what comes of it
  * @param elsewhere who tells such messages where the device does not hear them, if it hears none
  */
-public record WantedData(String device, Wanting wanting, List<DataPath> paths, Verdict verdict, List<DataSource> elsewhere) {
+public record WantedData(String device, Wanting wanting, List<DataPath> paths, List<ReceivedData> received, Verdict verdict,
+		List<DataSource> elsewhere) {
 
 	/** What comes of a want. */
 	public enum Verdict {
-		/** It comes, and often enough as far as anybody says how often. */
+		/** It comes, and often enough. */
 		MET,
+		/** It comes, but on events, or nobody says how often; and it must come often enough. */
+		UNTIMED,
 		/** The device tells itself. */
 		OWN,
 		/** It comes, but not as often as it must. */
@@ -36,12 +40,13 @@ public record WantedData(String device, Wanting wanting, List<DataPath> paths, V
 
 	public WantedData {
 		paths = List.copyOf(paths);
+		received = List.copyOf(received);
 		elsewhere = List.copyOf(elsewhere);
 	}
 
-	/** Whether the device gets what it wants. */
+	/** Whether the device gets what it wants, as far as anybody says how often. */
 	public boolean isMet() {
-		return verdict == Verdict.MET || verdict == Verdict.OWN;
+		return verdict == Verdict.MET || verdict == Verdict.UNTIMED || verdict == Verdict.OWN;
 	}
 
 	/** The sources from which it comes, each once. */

@@ -4,12 +4,13 @@
  */
 package hullwright.analysis.data;
 
+import hullwright.analysis.data.WantedData.Verdict;
 import hullwright.network.FittedDevice;
 import hullwright.network.data.MessageUse;
-import hullwright.network.data.Taking;
 import hullwright.network.data.Wanting;
 import hullwright.quantity.Duration;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -25,51 +26,69 @@ final class Wants {
 	private final Listening listening;
 	private final DataPaths paths;
 	private final StreamSources sources;
+	private final Reception reception;
 	private final Set<DataProblem> problems;
 
-	Wants(Listening listening, DataPaths paths, StreamSources sources, Set<DataProblem> problems) {
+	Wants(Listening listening, DataPaths paths, StreamSources sources, Reception reception, Set<DataProblem> problems) {
 		this.listening = listening;
 		this.paths = paths;
 		this.sources = sources;
+		this.reception = reception;
 		this.problems = problems;
 	}
 
 	WantedData of(FittedDevice device, Wanting wanting) {
-		List<DataPath> ways = new ArrayList<>();
-		boolean silent = false;
-		for (MessageUse use : wanting.uses()) {
-			Optional<String> taken = device.settings().takes().stream().filter(each -> use.covers(each.use())).map(Taking::device).findFirst();
-			for (Stream stream : listening.heard(device, use, wanting.port())) {
-				for (DataPath path : paths.to(stream)) {
-					boolean own = path.source().device().equals(device.name());
-					if (!own && taken.map(path.source().device()::equals).orElse(true)) {
-						ways.add(path);
-					}
-				}
-			}
-			silent |= taken.isPresent() && ways.isEmpty();
-		}
-		if (ways.size() > DataPaths.MOST) {
-			problems.add(new DataProblem.TooManyWays(device.name()));
-			ways = ways.subList(0, DataPaths.MOST);
-		}
+		Set<Stream> heard = new LinkedHashSet<>();
+		wanting.uses().forEach(use -> heard.addAll(listening.heard(device, use, wanting.port())));
+		List<Stream> taken = heard.stream().filter(each -> reception.mayTake(device, each)).toList();
+		List<DataPath> ways = ways(device, taken);
 		boolean tellsItself = device.sends().stream().anyMatch(sent -> wanting.uses().stream().anyMatch(use -> use.covers(sent.use())));
+		Verdict verdict;
+		List<DataSource> elsewhere = List.of();
 		if (!ways.isEmpty()) {
-			boolean inTime = ways.stream().anyMatch(each -> isOftenEnough(each, wanting));
-			return new WantedData(device.name(), wanting, ways, inTime ? WantedData.Verdict.MET : tellsItself ? WantedData.Verdict.OWN
-					: WantedData.Verdict.TOO_SLOW, List.of());
+			verdict = verdict(ways, wanting);
+			verdict = verdict == Verdict.TOO_SLOW && tellsItself ? Verdict.OWN : verdict;
 		} else if (tellsItself) {
-			return new WantedData(device.name(), wanting, ways, WantedData.Verdict.OWN, List.of());
+			verdict = Verdict.OWN;
+		} else {
+			elsewhere = elsewhere(device, wanting);
+			verdict = !heard.isEmpty() && taken.isEmpty() ? Verdict.TAKEN_SOURCE_SILENT
+					: elsewhere.isEmpty() ? Verdict.NO_SOURCE : Verdict.NOT_REACHED;
 		}
-		List<DataSource> elsewhere = wanting.uses().stream().flatMap(use -> listening.anywhere(use).stream())
-				.flatMap(stream -> sources.of(stream).stream()).filter(each -> !each.device().equals(device.name())).distinct().toList();
-		return new WantedData(device.name(), wanting, ways, silent ? WantedData.Verdict.TAKEN_SOURCE_SILENT
-				: elsewhere.isEmpty() ? WantedData.Verdict.NO_SOURCE : WantedData.Verdict.NOT_REACHED, elsewhere);
+		return new WantedData(device.name(), wanting, ways, reception.received(device, List.copyOf(heard)), verdict, elsewhere);
 	}
 
-	/** What no text says how often it comes, or comes on events, is not called too slow. */
-	private static boolean isOftenEnough(DataPath path, Wanting wanting) {
-		Optional<Duration> comes = path.timing().every();
-		return wanting.atLeastEvery().isEmpty() || comes.isEmpty() || comes.get().seconds() <= wanting.atLeastEvery().get().seconds() * ROUNDING;
+	private List<DataPath> ways(FittedDevice device, List<Stream> taken) {
+		List<DataPath> ways = new ArrayList<>();
+		boolean complete = true;
+		for (Stream stream : taken) {
+			DataPaths.Found found = paths.to(stream, device);
+			found.paths().stream().filter(each -> !each.source().device().equals(device.name())).forEach(ways::add);
+			complete &= found.complete();
+		}
+		if (!complete || ways.size() > DataPaths.MOST) {
+			problems.add(new DataProblem.TooManyWays(device.name()));
+		}
+		return ways.size() > DataPaths.MOST ? ways.subList(0, DataPaths.MOST) : ways;
+	}
+
+	private List<DataSource> elsewhere(FittedDevice device, Wanting wanting) {
+		return wanting.uses().stream().flatMap(use -> listening.anywhere(use).stream()).flatMap(stream -> sources.of(stream).stream())
+				.filter(each -> !each.device().equals(device.name())).distinct().toList();
+	}
+
+	private static Verdict verdict(List<DataPath> ways, Wanting wanting) {
+		if (wanting.atLeastEvery().isEmpty()) {
+			return Verdict.MET;
+		}
+		boolean untimed = false;
+		for (DataPath each : ways) {
+			Optional<Duration> comes = each.timing().every().filter(every -> every.seconds() > 0);
+			if (comes.isPresent() && comes.get().seconds() <= wanting.atLeastEvery().get().seconds() * ROUNDING) {
+				return Verdict.MET;
+			}
+			untimed |= comes.isEmpty();
+		}
+		return untimed ? Verdict.UNTIMED : Verdict.TOO_SLOW;
 	}
 }

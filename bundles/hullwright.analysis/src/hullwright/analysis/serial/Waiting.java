@@ -39,6 +39,11 @@ public sealed interface Waiting {
 
 	/** There is no bound. */
 	record Unbounded(Reason reason) implements Waiting {
+
+		/** Whether there may well be a bound, and no more is missing than what would tell it. */
+		public boolean isForWantOfFacts() {
+			return reason == Reason.RATE_UNKNOWN || reason == Reason.SEVERAL_TALKERS;
+		}
 	}
 
 	/** Why there is no bound. */

@@ -24,7 +24,6 @@ public record Identifiers(int first, int last) {
 
 	private static final int PGN_BITS = 18;
 	private static final int LEAST_URGENT = 7;
-	private static final int FIRST_GLOBAL_FORMAT = 240;
 
 	/** Whether a PGN can have this number. */
 	static boolean canBe(int pgn) {
@@ -34,8 +33,7 @@ public record Identifiers(int first, int last) {
 	/** Where the identifiers of a message lie that is sent with its default priority. */
 	public static Identifiers of(Pgn pgn) {
 		Optional<Integer> priority = pgn.priority().filter(stated -> stated >= 0 && stated <= LEAST_URGENT);
-		boolean addressed = (pgn.number() >> 8 & 0xFF) < FIRST_GLOBAL_FORMAT;
-		int destinations = addressed ? 0xFF : 0;
+		int destinations = pgn.isAddressed() ? 0xFF : 0;
 		return new Identifiers(priority.orElse(0) << PGN_BITS | pgn.number() & ~destinations,
 				priority.orElse(LEAST_URGENT) << PGN_BITS | pgn.number() | destinations);
 	}

@@ -23,6 +23,8 @@ import java.util.Optional;
 public record Pgn(int number, String title, Transport transport, int length, boolean varies, Timing timing,
 		Optional<Integer> priority, boolean instance, List<KeyField> keys) implements Message {
 
+	private static final int FIRST_FOR_ALL = 240;
+
 	/** How a parameter group is framed. */
 	public enum Transport {
 		/** In one frame. */
@@ -40,5 +42,13 @@ public record Pgn(int number, String title, Transport transport, int length, boo
 	@Override
 	public String name() {
 		return String.valueOf(number);
+	}
+
+	/**
+	 * Whether it is meant for one device, whose address stands in place of the lowest byte of the number: such as a command or an
+	 * answer. The format of these numbers is that of SAE J1939-21 (from memory), as decoding the open CANboat sample logs confirms.
+	 */
+	public boolean isAddressed() {
+		return (number >> 8 & 0xFF) < FIRST_FOR_ALL;
 	}
 }

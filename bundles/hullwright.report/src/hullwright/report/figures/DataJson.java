@@ -9,11 +9,14 @@ import com.google.gson.JsonObject;
 import hullwright.analysis.data.Carrier;
 import hullwright.analysis.data.CarrierTraffic;
 import hullwright.analysis.data.DataFlow;
+import hullwright.analysis.data.DataInstances;
 import hullwright.analysis.data.DataPath;
 import hullwright.analysis.data.DataSource;
 import hullwright.analysis.data.DoubledData;
 import hullwright.analysis.data.EchoLoop;
+import hullwright.analysis.data.ReceivedData;
 import hullwright.analysis.data.SeveralSources;
+import hullwright.analysis.data.ShownData;
 import hullwright.analysis.data.ToldMessage;
 import hullwright.analysis.data.WantedData;
 import hullwright.network.data.MessageUse;
@@ -33,10 +36,12 @@ final class DataJson {
 		JsonObject json = new JsonObject();
 		json.add("carriers", JsonText.array(data.carriers(), DataJson::carrier));
 		json.add("wants", JsonText.array(data.wants(), DataJson::wanted));
+		json.add("shows", JsonText.array(data.shows(), DataJson::shown));
 		json.add("severalSources", JsonText.array(data.shared(), DataJson::several));
 		json.add("doubled", JsonText.array(data.doubled(), DataJson::doubled));
 		json.add("loops", JsonText.array(data.loops(), DataJson::loop));
 		json.add("unused", JsonText.array(data.unused(), DataJson::source));
+		json.add("instances", JsonText.array(data.instances(), DataJson::instances));
 		return json;
 	}
 
@@ -60,6 +65,12 @@ final class DataJson {
 		json.addProperty("teller", told.teller());
 		json.addProperty("how", JsonText.word(told.how()));
 		timing(json, told.timing());
+		json.add("heard", JsonText.array(told.heard(), heard -> {
+			JsonObject each = carrier(heard.carrier());
+			each.addProperty("teller", heard.teller());
+			each.addProperty("message", heard.use().toString());
+			return each;
+		}));
 		json.add("sources", JsonText.array(told.sources(), DataJson::source));
 		return json;
 	}
@@ -85,7 +96,40 @@ final class DataJson {
 		RecordJson.add(json, "atLeastEvery", wanted.wanting().atLeastEvery());
 		json.addProperty("verdict", JsonText.word(wanted.verdict()));
 		json.add("paths", JsonText.array(wanted.paths(), DataJson::path));
+		json.add("received", JsonText.array(wanted.received(), DataJson::received));
 		json.add("elsewhere", JsonText.array(wanted.elsewhere(), DataJson::source));
+		return json;
+	}
+
+	private static JsonObject shown(ShownData shown) {
+		JsonObject json = new JsonObject();
+		json.addProperty("device", shown.device());
+		json.add("received", JsonText.array(shown.received(), DataJson::received));
+		json.add("missing", messages(shown.missing()));
+		return json;
+	}
+
+	private static JsonObject received(ReceivedData received) {
+		JsonObject json = new JsonObject();
+		json.addProperty("message", received.use().toString());
+		received.instance().ifPresent(number -> json.addProperty("instance", number));
+		timing(json, received.timing());
+		json.add("tellers", JsonText.array(received.tellers()));
+		json.add("sources", JsonText.array(received.sources(), DataJson::source));
+		json.addProperty("choice", JsonText.word(received.choice()));
+		received.taken().ifPresent(teller -> json.addProperty("taken", teller));
+		return json;
+	}
+
+	private static JsonObject instances(DataInstances data) {
+		JsonObject json = new JsonObject();
+		json.addProperty("pgn", data.pgn().number());
+		json.add("instances", JsonText.array(data.instances(), one -> {
+			JsonObject each = new JsonObject();
+			each.addProperty("instance", one.instance());
+			each.add("devices", JsonText.array(one.devices()));
+			return each;
+		}));
 		return json;
 	}
 

@@ -5,10 +5,12 @@
 package hullwright.report.figures;
 
 import hullwright.analysis.data.DataFlow;
+import hullwright.analysis.data.DataInstances;
 import hullwright.analysis.data.DataPath;
 import hullwright.analysis.data.DataSource;
 import hullwright.analysis.data.DoubledData;
 import hullwright.analysis.data.EchoLoop;
+import hullwright.analysis.data.ReceivedData;
 import hullwright.analysis.data.SeveralSources;
 import hullwright.analysis.data.ToldMessage;
 import hullwright.analysis.data.WantedData;
@@ -17,9 +19,11 @@ import hullwright.network.data.Timing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
@@ -68,6 +72,7 @@ final class DataText {
 	private String word(WantedData wanted) {
 		return switch (wanted.verdict()) {
 		case MET, OWN -> "";
+		case UNTIMED -> "not told how often";
 		case TOO_SLOW -> "too slow";
 		case NO_SOURCE -> "nobody tells it";
 		case NOT_REACHED -> "does not come from " + wording.some(wanted.elsewhere().stream().map(DataSource::device).distinct().toList(), "");
@@ -77,7 +82,7 @@ final class DataText {
 
 	List<String> wantNotes() {
 		return data.wants().stream().flatMap(each -> each.paths().stream().limit(1)).anyMatch(each -> !each.unstated().isEmpty())
-				? List.of("* No text states the delay of a wireless hop or the rate of a line on the way, which adds to that.") : List.of();
+				? List.of("* A hop, line or gateway on the way takes some time on top, which no text states or which has no bound.") : List.of();
 	}
 
 	/** What else is to be said of the data on board. */
@@ -94,9 +99,38 @@ final class DataText {
 			lines.add(each.sameKey() ? "Nothing tells apart who sends " + what + ": " + names(each.devices()) + "."
 					: "Several sources of " + what + ": " + names(each.devices()) + "; who listens chooses.");
 		}
+		undecided().ifPresent(lines::add);
 		passedOn().ifPresent(lines::add);
 		unused().ifPresent(lines::add);
 		return lines;
+	}
+
+	/** Where one of several sources is taken and nobody says which; what is told on events is taken from all. */
+	private Optional<String> undecided() {
+		Map<String, Set<String>> byDevice = new LinkedHashMap<>();
+		data.wants().forEach(each -> each.received().forEach(one -> undecided(each.device(), one, byDevice)));
+		data.shows().forEach(each -> each.received().forEach(one -> undecided(each.device(), one, byDevice)));
+		List<String> told = byDevice.entrySet().stream()
+				.map(each -> wording.some(List.copyOf(each.getValue()), "") + " at " + wording.name(each.getKey())).toList();
+		return told.isEmpty() ? Optional.empty() : Optional.of("No text tells which of several sources is taken: " + Wording.someOfDevices(told) + ".");
+	}
+
+	private static void undecided(String device, ReceivedData received, Map<String, Set<String>> byDevice) {
+		if (received.choice() == ReceivedData.Choice.NOT_TOLD && received.timing().every().isPresent()) {
+			byDevice.computeIfAbsent(device, none -> new LinkedHashSet<>()).add(received.use().toString());
+		}
+	}
+
+	/** The data instances on board, message by message. */
+	TextTable instances() {
+		TextTable table = new TextTable("Message", "Instances");
+		for (DataInstances each : data.instances()) {
+			Map<List<String>, List<String>> numbers = new LinkedHashMap<>();
+			each.instances().forEach(one -> numbers.computeIfAbsent(one.devices(), none -> new ArrayList<>()).add(String.valueOf(one.instance())));
+			table.row(each.pgn().name() + " " + each.pgn().title(), numbers.entrySet().stream()
+					.map(told -> String.join(", ", told.getValue()) + " " + names(told.getKey())).collect(Collectors.joining("; ")));
+		}
+		return table;
 	}
 
 	private Optional<String> passedOn() {

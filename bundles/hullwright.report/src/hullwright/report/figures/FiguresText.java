@@ -99,6 +99,7 @@ public final class FiguresText {
 		DataText data = new DataText(figures.data(), wording);
 		noted("What devices need", data.wants(), data.wantNotes());
 		paragraph("Data on board", data.lines());
+		table("Data instances, and who tells them", data.instances());
 		CurrentTables currents = new CurrentTables(boat, wording);
 		FuseTable fuses = new FuseTable(boat, wording);
 		noted("Fuses and breakers, at guaranteed loads and starting; short circuits right behind them", fuses.table(), fuses.notes());

@@ -60,6 +60,12 @@ final class ProblemText {
 			return wording.name(itself.device()) + " turns " + itself.use() + " into itself on one network";
 		} else if (problem instanceof DataProblem.TakesFromSilent silent) {
 			return wording.name(silent.device()) + " is set to take " + silent.use() + " from " + wording.name(silent.from()) + ", which does not tell it";
+		} else if (problem instanceof DataProblem.PassesBack back) {
+			return wording.name(back.device()) + " has both sides on " + wording.name(back.carrier().name())
+					+ ", where it would tell again what it hears there";
+		} else if (problem instanceof DataProblem.IntervalImpossible impossible) {
+			return wording.name(impossible.device()) + " tells " + impossible.use() + " every " + Wording.time(impossible.interval())
+					+ ", which cannot be";
 		}
 		return "data come to " + wording.name(problem.subject()) + " by more ways than are worth looking at; some are left out";
 	}

@@ -82,10 +82,46 @@ class BridgedTrafficTest {
 		assertTrue(worst(passed) > worst(heard), "it may come late, and then it waits on the other network too");
 	}
 
-	/** With two bridges one behind the other jitter adds up; what goes round grows and is given up, not followed for ever. */
+	/** What is passed both ways depends on each other's response times, and settles. */
 	@Test
-	void everyBridgeAddsToTheJitter() {
+	void bothWaysSettle() {
 		List<BusFigures> buses = buses("all");
 		assertTrue(buses.stream().flatMap(each -> each.responses().messages().stream()).allMatch(each -> each.time() instanceof ResponseTime.Bounded));
+		double engine = worst(response(buses.get(0), 127488));
+		assertEquals(engine, response(buses.get(1), 127488).message().jitter().seconds(), 1e-6);
+		assertEquals(worst(response(buses.get(1), 127250)), response(buses.get(0), 127250).message().jitter().seconds(), 1e-6);
+	}
+
+	/** With a second bridge in parallel messages go round for ever, so that nothing bounds how late they come. */
+	@Test
+	void whatGoesRoundHasNoBound() {
+		Boat boat = BoatText.boat(BOAT.formatted("all").replace("network engines", "device second : link { passes all }\n  network engines")
+				.replace("drop t.2 to bridge.a", "drop t.2 to bridge.a\n drop t.4 to second.a").replace("drop t.3 to bridge.b", "drop t.3 to bridge.b\n drop t.4 to second.b"));
+		List<BusFigures> buses = new Figures(boat).buses();
+		assertTrue(buses.stream().flatMap(each -> each.responses().messages().stream()).filter(each -> each.message().sender().equals("Skerry.second"))
+				.allMatch(each -> each.time() instanceof ResponseTime.Unbounded));
+	}
+
+	/** From a network that is full messages come without any bound, and so they go on. */
+	@Test
+	void whatComesFromAFullNetworkHasNoBound() {
+		Boat boat = BoatText.boat(BOAT.formatted("127489 from a to b").replace("sends 127488 every 100 ms", "sends 127488 every 0.5 ms"));
+		List<BusFigures> buses = new Figures(boat).buses();
+		assertTrue(response(buses.get(0), 127489).time() instanceof ResponseTime.Unbounded);
+		assertTrue(response(buses.get(1), 127489).time() instanceof ResponseTime.Unbounded);
+		assertTrue(response(buses.get(1), 127250).time() instanceof ResponseTime.Bounded, "a more urgent message waits for one frame only");
+	}
+
+	/** A sentence waits for its line: two of 25 and 21 characters at 480 a second, so HDG comes by 46 / 480 s late at most. */
+	@Test
+	void whatIsMadeOfSentencesComesAsLateAsTheLineMayBe() {
+		Boat boat = BoatText.boat(BOAT.formatted("127488 from a to b")
+				.replace("device display", "device old { line out : talker, differential, 4800 baud; sends HDG every 200 ms by out; sends HDM every 1 s by out }\n"
+						+ "device gate { port bus : f male; line lower : listener, isolated, 4800 baud; turns HDG to 127250 as magnetic by lower }\n  device display")
+				.replace("drop t.3 to bridge.b", "drop t.3 to bridge.b\n drop t.4 to gate : gate")
+				.replace("device bridge : link", "device old : old\n serial heading at 4800 baud { from old.out; to instruments.gate.lower }\n device bridge : link"));
+		BusFigures bus = new Figures(boat).buses().get(1);
+		MessageResponse made = bus.responses().messages().stream().filter(each -> each.message().sender().endsWith("gate")).findFirst().orElseThrow();
+		assertEquals(46 / 480.0, made.message().jitter().seconds(), 1e-6);
 	}
 }

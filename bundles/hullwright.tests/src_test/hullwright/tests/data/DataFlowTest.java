@@ -8,17 +8,22 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hullwright.analysis.data.DataFlow;
+import hullwright.analysis.data.DataInstances;
 import hullwright.analysis.data.DataPath;
 import hullwright.analysis.data.DataProblem;
 import hullwright.analysis.data.DoubledData;
+import hullwright.analysis.data.ReceivedData;
 import hullwright.analysis.data.SeveralSources;
+import hullwright.analysis.data.ShownData;
 import hullwright.analysis.data.ToldMessage;
 import hullwright.analysis.data.WantedData;
 import hullwright.analysis.data.WantedData.Verdict;
 import hullwright.analysis.serial.SentenceOnLine;
 import hullwright.network.Boat;
 import hullwright.testkit.BoatText;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -53,6 +58,17 @@ class DataFlowTest {
 			  device oldPlotter { line lower : listener, isolated, 4800 baud; wants RMC by lower }
 			  device radio { port bus : f male; wireless air; passes 128267 from bus to air }
 			  device tablet { wireless air : delay 200 ms; wants 128267 by air }
+			  device steering { port bus : f male; wants 127250 as magnetic or 127250 as true at least every 100 ms }
+			  device nakedDial { port bus : f male; wants 129025 or 129029 at least every 1 s; shows 128267 }
+			  device panel { port bus : f male; sends 127502 on event, instance settable; sends 126984 on event }
+			  device loads { port bus : f male; wants 127502; sends 127501 on event, instance settable }
+			  device alarmed { port bus : f male; sends 126983 every 1 s }
+			  device zero { port bus : f male; sends 128267 every 0 s }
+			  device oldCompass { line out : talker, differential, 4800 baud; sends HDG every 100 ms by out; sends HDM every 1 s by out }
+			  device headingGate { port bus : f male; line lower : listener, isolated, 4800 baud; turns HDG to 127250 as magnetic by lower }
+			  device maker { port bus : f male; turns 127250 as magnetic and 127258 to 127250 as true }
+			  device compass { port bus : f male; sends 127250 as magnetic every 100 ms; sends 127258 every 1 s }
+			  device trueDial { port bus : f male; wants 127250 as true at least every 2 s }
 			  device mirror { port bus : f male; turns 128267 to 128267 }
 			}
 			""";
@@ -234,5 +250,136 @@ class DataFlowTest {
 		assertEquals(1, flow.problems().size());
 		assertEquals("Skerry.bus.m", flow.problems().get(0).subject());
 		assertEquals(1, flow.on("Skerry.bus").size());
+	}
+
+	/** On its network a device sees the address of the gateway, so that is what an installer sets it to, or what stands behind it. */
+	@Test
+	void aDeviceMayBeSetToListenToAGatewayOrToWhatStandsBehindIt() {
+		for (String from : List.of("g", "Skerry.old")) {
+			DataFlow flow = flow("device old : oldCompass\n" + network("bus", "g : headingGate\n p : steering { takes 127250 as magnetic from "
+					+ from.replace("Skerry.", "") + " }") + "serial heading at 4800 baud { from old.out; to bus.g.lower }");
+			assertEquals(Verdict.MET, want(flow, "p").verdict(), from);
+			assertEquals(List.of(), flow.problems(), from);
+			assertEquals(ReceivedData.Choice.SET, want(flow, "p").received().get(0).choice());
+		}
+	}
+
+	/** What a line is said to carry without saying how often comes as often as its talker tells it, not as is usual. */
+	@Test
+	void aLineThatNamesASentenceOnlyKeepsItsTalkersInterval() {
+		String boat = "device old : oldCompass\n" + network("bus", "g : headingGate\n p : steering")
+				+ "serial heading at 4800 baud { from old.out; to bus.g.lower; carries %s }";
+		assertEquals(Verdict.MET, want(flow(boat.formatted("HDG")), "p").verdict());
+		assertEquals(Verdict.TOO_SLOW, want(flow(boat.formatted("HDG every 200 ms")), "p").verdict());
+		assertEquals(List.of("HDG"), flow(boat.formatted("HDG")).on("Skerry.heading").stream().map(each -> each.use().toString()).toList());
+	}
+
+	/** HDG has 25 characters, HDM 21: at 480 a second the last of both is out after 46 / 480 s. */
+	@Test
+	void whatWaitsBehindOtherSentencesArrivesLater() {
+		DataFlow flow = flow("device old : oldCompass\n" + network("bus", "g : headingGate\n p : steering") + "serial heading { from old.out; to bus.g.lower }");
+		DataPath path = want(flow, "p").paths().get(0);
+		assertEquals(46 / 480.0, path.delay().seconds(), 1e-6, "4800 baud is the only rate that both ends have");
+		assertEquals(List.of(), path.unstated());
+	}
+
+	@Test
+	void aGatewayThatNeedsMoreWaitsForTheSlowest() {
+		DataFlow flow = flow(network("bus", "c : compass\n m : maker\n d : trueDial"));
+		WantedData heading = want(flow, "d");
+		assertEquals(Verdict.MET, heading.verdict());
+		assertTrue(heading.paths().stream().allMatch(each -> each.timing().every().orElseThrow().seconds() == 1), "as often as the variation comes");
+		DataPath ofHeading = heading.paths().stream().filter(each -> each.source().use().message().name().equals("127250")).findFirst().orElseThrow();
+		assertEquals(1, ofHeading.delay().seconds(), "a heading may wait for the next variation");
+	}
+
+	@Test
+	void theSlowerRadioCountsWhereTheHopIsSilent() {
+		DataFlow flow = flow("device ipad : tablet\n" + network("bus", "s : sounder\n r : radio") + "wireless deck { from bus.r.air; to ipad.air }");
+		assertEquals(0.2, want(flow, "ipad").paths().get(0).delay().seconds(), 1e-9);
+		assertEquals(List.of(), want(flow, "ipad").paths().get(0).unstated());
+	}
+
+	/** Two helms command one switch bank, and every panel may answer an alert. */
+	@Test
+	void commandsAndAnswersFromSeveralDevicesAreNoConflict() {
+		DataFlow flow = flow(network("bus", "lower : panel\n fly : panel\n l : loads\n r : alarmed\n s : alarmed\n h : head"));
+		assertEquals(List.of(), flow.shared());
+		assertEquals(List.of("126984", "126984", "127501", "126983", "126983"), flow.unused().stream().map(each -> each.use().toString()).toList(),
+				"a command that is addressed to one device is not lost on the others");
+		List<SeveralSources> banks = flow(network("bus", "l : loads\n k : loads")).shared();
+		assertEquals(List.of(true), banks.stream().map(SeveralSources::sameKey).toList(), "two banks of one number are");
+	}
+
+	@Test
+	void whoseDataIsTakenIsToldWhereItIsKnown() {
+		DataFlow flow = flow(network("bus", "s : sounder\n f : fastSounder\n d : display\n n : nakedDial\n p : position\n q : pilot { takes 128267 from f }"));
+		ShownData naked = flow.shows().stream().filter(each -> each.device().endsWith(".n")).findFirst().orElseThrow();
+		assertEquals(ReceivedData.Choice.NOT_TOLD, naked.received().get(0).choice());
+		assertEquals(List.of("Skerry.bus.s", "Skerry.bus.f"), naked.received().get(0).tellers());
+		assertEquals(Optional.of("Skerry.bus.f"), want(flow, "q").received().get(0).taken());
+		assertEquals(ReceivedData.Choice.NO_OTHER, want(flow, "n").received().get(0).choice());
+		ShownData display = flow.shows().stream().filter(each -> each.device().endsWith(".d")).findFirst().orElseThrow();
+		assertEquals(List.of("127505"), display.missing().stream().map(Object::toString).toList());
+	}
+
+	@Test
+	void instancesAreListedByMessage() {
+		List<DataInstances> instances = flow(network("bus", "k : tank { instance 3 }\n l : tank\n m : tank { instance 3 }")).instances();
+		assertEquals(1, instances.size());
+		assertEquals(127505, instances.get(0).pgn().number());
+		assertEquals(List.of(new DataInstances.OfInstance(0, List.of("Skerry.bus.l")), new DataInstances.OfInstance(3, List.of("Skerry.bus.k", "Skerry.bus.m"))),
+				instances.get(0).instances());
+	}
+
+	@Test
+	void whatIsToldOnEventsOnlyIsNotCalledOftenEnough() {
+		assertEquals(Verdict.UNTIMED, want(flow(network("bus", "s : zero\n p : pilot")), "p").verdict());
+	}
+
+	@Test
+	void anIntervalOfNothingIsAProblem() {
+		assertTrue(flow(network("bus", "s : zero\n p : pilot")).problems().get(0) instanceof DataProblem.IntervalImpossible);
+	}
+
+	@Test
+	void aBridgeWithBothSidesOnOneNetworkIsAProblem() {
+		DataFlow flow = flow("device link : bridge { passes all }\n" + network("bus", "s : sounder\n d : display\n link.a\n link.b"));
+		assertTrue(flow.problems().get(0) instanceof DataProblem.PassesBack, flow.problems() + "");
+		assertEquals(1, flow.problems().size());
+	}
+
+	/** A third network behind two that go round gets everything as an echo; the loop is the one cause. */
+	@Test
+	void whatComesOutOfALoopIsNotToldAgain() {
+		DataFlow flow = flow("device east : bridge { passes all }\n device west : bridge { passes all }\n device door : bridge { passes all }\n"
+				+ network("home", "s : sounder\n door.a") + network("first", "door.b\n east.a\n west.a") + network("second", "d : display\n east.b\n west.b"));
+		assertEquals(1, flow.loops().size());
+		assertEquals(List.of("Skerry.east", "Skerry.west"), flow.loops().get(0).devices(), "the door is not part of it");
+		assertEquals(List.of(), flow.doubled());
+	}
+
+	/** Nine networks, each bridged to each: there are hundred thousands of ways, and nobody wants to wait for them. */
+	@Test
+	void networksThatAreAllBridgedToEachOtherComeToAnEnd() {
+		StringBuilder series = new StringBuilder();
+		List<List<String>> drops = new ArrayList<>();
+		for (int i = 0; i < 9; i++) {
+			drops.add(new ArrayList<>(List.of("d" + i + " : display")));
+			for (int j = 0; j < i; j++) {
+				series.append("device b").append(j).append("to").append(i).append(" : bridge { passes all }\n");
+				drops.get(j).add("b" + j + "to" + i + ".a");
+				drops.get(i).add("b" + j + "to" + i + ".b");
+			}
+		}
+		drops.get(8).remove(0);
+		drops.get(8).add("s : sounder");
+		for (int i = 0; i < 9; i++) {
+			series.append(network("net" + i, String.join("\n", drops.get(i))));
+		}
+		DataFlow flow = flow(series.toString());
+		assertTrue(flow.wants().stream().allMatch(WantedData::isMet));
+		assertTrue(flow.problems().stream().anyMatch(DataProblem.TooManyWays.class::isInstance));
+		assertEquals(1, flow.loops().size());
 	}
 }
