@@ -58,7 +58,7 @@ final class FixRendering {
 			return Optional.of(new TextChange(place.file(), place.offset(), place.length(), replace.replacement()));
 		}
 		boolean onHullsOnly = !occurrence.onAll() && occurrence.condition().isEmpty();
-		return onHullsOnly ? Optional.empty() : add((AddToBackbone) intent, occurrence.condition());
+		return onHullsOnly || !(intent instanceof AddToBackbone add) ? Optional.empty() : add(add, occurrence.condition());
 	}
 
 	private Optional<TextChange> add(AddToBackbone add, String condition) {

@@ -51,6 +51,10 @@ class ArchitectureTest {
 			hullwright.rules.edit      | hullwright.quantity.. hullwright.network.. hullwright.analysis.. hullwright.rules.. |
 			hullwright.rules.report    | hullwright.quantity.. hullwright.network.. hullwright.analysis.. hullwright.rules.. |
 			hullwright.rules.cabling.. | hullwright.quantity.. hullwright.network.. hullwright.analysis.. hullwright.rules hullwright.rules.edit |
+			hullwright.rules.connectors.. | hullwright.quantity.. hullwright.network.. hullwright.analysis.. hullwright.rules hullwright.rules.edit |
+			hullwright.rules.data..     | hullwright.quantity.. hullwright.network.. hullwright.analysis.. hullwright.rules hullwright.rules.edit |
+			hullwright.rules.power..    | hullwright.quantity.. hullwright.network.. hullwright.analysis.. hullwright.rules hullwright.rules.edit |
+			hullwright.rules.series..   | hullwright.quantity.. hullwright.network.. hullwright.analysis.. hullwright.rules hullwright.rules.edit |
 			hullwright.check..         | hullwright.quantity.. hullwright.spec.. hullwright.lang.. hullwright.network.. hullwright.analysis.. hullwright.resolve.. hullwright.rules hullwright.rules.edit hullwright.rules.report | org.eclipse.emf.. org.eclipse.xtext.. org.eclipse.core.runtime.. org.eclipse.osgi.util.. org.osgi.framework.. com.google.inject.. com.google.gson.. org.w3c.dom.. org.xml.sax..
 			hullwright.report..        | hullwright.quantity.. hullwright.network.. hullwright.analysis.. hullwright.rules hullwright.rules.edit hullwright.rules.report | com.google.gson..
 			hullwright.cli..           | hullwright.quantity.. hullwright.network.. hullwright.analysis hullwright.check.. hullwright.report.. hullwright.rules hullwright.rules.edit hullwright.rules.report | picocli.. org.eclipse.equinox.app.. org.apache.log4j..

@@ -7,7 +7,10 @@ package hullwright.tests.rules;
 import hullwright.check.Checker;
 import hullwright.testkit.MutationGuard;
 import hullwright.testkit.RulePageTests;
+import java.util.List;
+import java.util.function.Function;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicContainer;
 import org.junit.jupiter.api.DynamicNode;
 import org.junit.jupiter.api.TestFactory;
 
@@ -16,13 +19,19 @@ import org.junit.jupiter.api.TestFactory;
  */
 class RulePagesTest {
 
+	private static final List<String> FAMILIES = List.of("cabling");
+
 	@TestFactory
-	Stream<DynamicNode> cabling() {
-		return new RulePageTests(Checker.create()).ofBundle("hullwright.rules.cabling");
+	Stream<DynamicNode> pages() {
+		return ofEachFamily(new RulePageTests(Checker.create())::ofBundle);
 	}
 
 	@TestFactory
 	Stream<DynamicNode> pagesNoticeRulesThatAreWrong() {
-		return new MutationGuard(Checker.create()).ofBundle("hullwright.rules.cabling");
+		return ofEachFamily(new MutationGuard(Checker.create())::ofBundle);
+	}
+
+	private static Stream<DynamicNode> ofEachFamily(Function<String, Stream<DynamicNode>> tests) {
+		return FAMILIES.stream().map(family -> DynamicContainer.dynamicContainer(family, tests.apply("hullwright.rules." + family)));
 	}
 }
