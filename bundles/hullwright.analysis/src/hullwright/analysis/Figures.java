@@ -14,6 +14,8 @@ import hullwright.analysis.serial.SerialRelay;
 import hullwright.analysis.serial.SerialRelays;
 import hullwright.analysis.serial.Waiting;
 import hullwright.analysis.traffic.BusFigures;
+import hullwright.analysis.wiring.Joint;
+import hullwright.analysis.wiring.Joints;
 import hullwright.network.Backbone;
 import hullwright.network.Boat;
 import hullwright.network.Drop;
@@ -38,6 +40,7 @@ public final class Figures {
 	private final Map<Drop, DropLength> drops = new IdentityHashMap<>();
 	private final Map<Backbone, BackboneLength> backbones = new IdentityHashMap<>();
 	private final Map<Backbone, Termination> terminations = new IdentityHashMap<>();
+	private final Map<Network, List<Joint>> joints = new IdentityHashMap<>();
 	private final Optional<PowerState> only;
 	private final Map<Class<?>, Object> derived = new HashMap<>();
 	private BoatElectrics electrics;
@@ -79,6 +82,11 @@ public final class Figures {
 	/** How the ends of a backbone of this network are terminated. */
 	public Termination terminationOf(Network network, Backbone backbone) {
 		return terminations.computeIfAbsent(backbone, each -> Termination.of(each, network.drops(), network.feeds()));
+	}
+
+	/** Where connectors meet in a network. */
+	public List<Joint> jointsOf(Network network) {
+		return joints.computeIfAbsent(network, Joints::of);
 	}
 
 	/**
