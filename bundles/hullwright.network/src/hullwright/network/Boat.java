@@ -4,7 +4,10 @@
  */
 package hullwright.network;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
 
 import hullwright.network.layout.Layout;
 import hullwright.network.power.PowerPlant;
@@ -35,5 +38,18 @@ public record Boat(String series, String revision, Selection selection, List<Net
 		serialLines = List.copyOf(serialLines);
 		wirelessHops = List.copyOf(wirelessHops);
 		waivers = List.copyOf(waivers);
+	}
+
+	/** All devices on board, each once: those on its networks, in backbones and at drops, then those that no drop declares. */
+	public List<FittedDevice> fittedDevices() {
+		Map<String, FittedDevice> all = new LinkedHashMap<>();
+		for (Network network : networks) {
+			network.backbones().stream().flatMap(each -> each.elements().stream())
+					.flatMap(each -> each instanceof Fitting fitting ? fitting.details().device().stream() : Stream.empty())
+					.forEach(each -> all.putIfAbsent(each.name(), each));
+			network.drops().forEach(each -> each.device().ifPresent(device -> all.putIfAbsent(device.name(), device)));
+		}
+		devices.forEach(each -> all.putIfAbsent(each.name(), each));
+		return List.copyOf(all.values());
 	}
 }

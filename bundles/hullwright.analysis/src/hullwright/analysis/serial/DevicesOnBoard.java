@@ -8,14 +8,9 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 
-import hullwright.network.Backbone;
 import hullwright.network.Boat;
 import hullwright.network.DevicePortRef;
-import hullwright.network.Drop;
-import hullwright.network.Element;
 import hullwright.network.FittedDevice;
-import hullwright.network.Fitting;
-import hullwright.network.Network;
 
 /**
  * All devices of a boat by qualified name: on its networks and beside them.
@@ -29,24 +24,8 @@ final class DevicesOnBoard {
 
 	static DevicesOnBoard of(Boat boat) {
 		DevicesOnBoard all = new DevicesOnBoard();
-		for (Network network : boat.networks()) {
-			for (Backbone backbone : network.backbones()) {
-				for (Element element : backbone.elements()) {
-					if (element instanceof Fitting fitting) {
-						fitting.details().device().ifPresent(all::add);
-					}
-				}
-			}
-			for (Drop drop : network.drops()) {
-				drop.device().ifPresent(all::add);
-			}
-		}
-		boat.devices().forEach(all::add);
+		boat.fittedDevices().forEach(device -> all.devices.put(device.name(), device));
 		return all;
-	}
-
-	private void add(FittedDevice device) {
-		devices.putIfAbsent(device.name(), device);
 	}
 
 	Iterable<FittedDevice> all() {

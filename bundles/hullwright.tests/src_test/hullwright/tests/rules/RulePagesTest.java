@@ -19,7 +19,11 @@ import org.junit.jupiter.api.TestFactory;
  */
 class RulePagesTest {
 
+<<<<<<< Updated upstream
 	private static final List<String> FAMILIES = List.of("cabling", "connectors");
+=======
+	private static final List<String> FAMILIES = List.of("cabling", "data");
+>>>>>>> Stashed changes
 
 	@TestFactory
 	Stream<DynamicNode> pages() {
