@@ -8,7 +8,10 @@ import hullwright.analysis.data.DataFlow;
 import hullwright.analysis.electrics.BoatElectrics;
 import hullwright.analysis.line.BackboneLength;
 import hullwright.analysis.line.DropLength;
+import hullwright.analysis.line.LineFigures;
+import hullwright.analysis.line.Stub;
 import hullwright.analysis.line.Termination;
+import hullwright.analysis.line.TerminatorPlace;
 import hullwright.analysis.serial.SerialLineFigures;
 import hullwright.analysis.serial.SerialRelay;
 import hullwright.analysis.serial.SerialRelays;
@@ -16,9 +19,12 @@ import hullwright.analysis.serial.Waiting;
 import hullwright.analysis.traffic.BusFigures;
 import hullwright.analysis.wiring.Joint;
 import hullwright.analysis.wiring.Joints;
+import hullwright.analysis.wiring.Wiring;
 import hullwright.network.Backbone;
 import hullwright.network.Boat;
 import hullwright.network.Drop;
+import hullwright.network.FittedDevice;
+import hullwright.network.Fitting;
 import hullwright.network.Network;
 import hullwright.network.WirelessHop;
 import hullwright.network.power.PowerState;
@@ -29,6 +35,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * The figures of one boat, each computed when it is first asked for and then kept, so that rules may ask freely. For use by
@@ -40,10 +47,13 @@ public final class Figures {
 	private final Map<Drop, DropLength> drops = new IdentityHashMap<>();
 	private final Map<Backbone, BackboneLength> backbones = new IdentityHashMap<>();
 	private final Map<Backbone, Termination> terminations = new IdentityHashMap<>();
+	private final Map<Backbone, List<TerminatorPlace>> terminators = new IdentityHashMap<>();
+	private final Map<Network, List<Stub>> stubs = new IdentityHashMap<>();
 	private final Map<Network, List<Joint>> joints = new IdentityHashMap<>();
 	private final Optional<PowerState> only;
 	private final Map<Class<?>, Object> derived = new HashMap<>();
 	private BoatElectrics electrics;
+	private List<LineFigures> lines;
 	private DataFlow data;
 	private List<BusFigures> buses;
 	private List<SerialLineFigures> serialLines;
@@ -84,6 +94,24 @@ public final class Figures {
 		return terminations.computeIfAbsent(backbone, each -> Termination.of(each, network.drops(), network.feeds()));
 	}
 
+	/** Every terminating resistor on a backbone of this network and on what hangs on it. */
+	public List<TerminatorPlace> terminatorsOf(Network network, Backbone backbone) {
+		return terminators.computeIfAbsent(backbone, each -> TerminatorPlace.of(network, each));
+	}
+
+	/** The branches of a network. */
+	public List<Stub> stubsOf(Network network) {
+		return stubs.computeIfAbsent(network, each -> Stub.of(each, this::lengthOf));
+	}
+
+	/** How many devices are plugged into a network. One with several addresses, or with two ports there, counts once. */
+	public int nodesOf(Network network) {
+		return (int) Stream.concat(network.drops().stream().flatMap(drop -> drop.device().stream()),
+				network.backbones().stream().flatMap(backbone -> backbone.elements().stream())
+						.flatMap(element -> element instanceof Fitting fitting ? fitting.details().device().stream() : Stream.empty()))
+				.map(FittedDevice::name).distinct().count();
+	}
+
 	/** Where connectors meet in a network. */
 	public List<Joint> jointsOf(Network network) {
 		return joints.computeIfAbsent(network, Joints::of);
@@ -100,6 +128,14 @@ public final class Figures {
 			derived.put(kind, compute.apply(this));
 		}
 		return kind.cast(derived.get(kind));
+	}
+
+	/** The signal lines, one for each network. They need no electrics. */
+	public List<LineFigures> lines() {
+		if (lines == null) {
+			lines = electrics == null ? LineFigures.of(boat, Wiring.of(boat)) : electrics.lines();
+		}
+		return lines;
 	}
 
 	/** Voltages, currents, faults and losses. */

@@ -135,9 +135,9 @@ public final class QuantityText {
 		} else if (quantity instanceof Power power) {
 			return number(power.watts()) + " W";
 		} else if (quantity instanceof Duration duration) {
-			return Math.abs(duration.seconds()) < 1
-					? number(duration.seconds() * 1000) + " ms"
-					: number(duration.seconds()) + " s";
+			double seconds = Math.abs(duration.seconds());
+			return seconds > 0 && seconds < 1e-5 ? number(duration.seconds() * 1e9) + " ns"
+					: seconds < 1 ? number(duration.seconds() * 1000) + " ms" : number(duration.seconds()) + " s";
 		} else if (quantity instanceof BitRate rate) {
 			return number(rate.bitsPerSecond()) + " baud";
 		} else if (quantity instanceof Resistance resistance) {

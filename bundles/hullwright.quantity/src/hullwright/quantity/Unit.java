@@ -45,6 +45,8 @@ public enum Unit {
 
 	SECOND("s", Dimension.DURATION, Duration::new),
 	MILLISECOND("ms", Dimension.DURATION, v -> new Duration(v / 1000)),
+	MICROSECOND("us", Dimension.DURATION, v -> new Duration(v / 1e6)),
+	NANOSECOND("ns", Dimension.DURATION, v -> new Duration(v / 1e9)),
 	MINUTE("min", Dimension.DURATION, v -> new Duration(v * 60)),
 	HOUR("h", Dimension.DURATION, v -> new Duration(v * 3600)),
 

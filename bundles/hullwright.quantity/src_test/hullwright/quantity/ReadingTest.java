@@ -78,9 +78,9 @@ class ReadingTest {
 			CURRENT               | 3 w       | UNIT_UNKNOWN | ''       | unknown unit 'w'; a current is given in A, mA or LEN
 			CURRENT               | 3 W       | WRONG_KIND   | ''       | '3 W' is a power, but a current is expected, for example '3 A'
 			DURATION              | 2         | UNIT_MISSING | 2 s      | a duration needs a unit, for example '2 s'
-			DURATION              | 2 sec     | UNIT_UNKNOWN | ''       | unknown unit 'sec'; a duration is given in s, ms, min or h
+			DURATION              | 2 sec     | UNIT_UNKNOWN | ''       | unknown unit 'sec'; a duration is given in s, ms, us, ns, min or h
 			BIT_RATE              | -4800 baud| NEGATIVE     | 4800 baud | '-4800 baud': a bit rate cannot be negative
-			DELAY_PER_LENGTH      | 4.46 ns   | UNIT_UNKNOWN | ''       | unknown unit 'ns'; a delay per length is given in ns/m
+			DELAY_PER_LENGTH      | 4.46 ns   | WRONG_KIND   | ''       | '4.46 ns' is a duration, but a delay per length is expected, for example '4.46 ns/m'
 			LENGTH                | 12 V      | WRONG_KIND   | ''       | '12 V' is a voltage, but a length is expected, for example '6 m'
 			RESISTANCE_PER_LENGTH | 57 mohm   | WRONG_KIND   | ''       | '57 mohm' is a resistance, but a resistance per length is expected, for example '57 mohm/m'
 			LENGTH                | -6 m      | NEGATIVE     | 6 m      | '-6 m': a length cannot be negative

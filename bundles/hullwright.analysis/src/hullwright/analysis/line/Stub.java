@@ -4,7 +4,11 @@
  */
 package hullwright.analysis.line;
 
+import hullwright.network.Drop;
+import hullwright.network.Network;
 import hullwright.quantity.Length;
+import java.util.List;
+import java.util.function.Function;
 
 /**
  * A branch off the backbone.
@@ -16,4 +20,9 @@ import hullwright.quantity.Length;
  * @param total all of its cable, side branches included
  */
 public record Stub(String drop, String from, String farthest, Length length, Length total) {
+
+	/** The branches of a network, in the order of the text. */
+	public static List<Stub> of(Network network, Function<Drop, DropLength> lengthOf) {
+		return Stubs.of(network, lengthOf);
+	}
 }

@@ -5,6 +5,7 @@
 package hullwright.rules.cabling;
 
 import hullwright.analysis.line.DropLength;
+import hullwright.analysis.line.Stub;
 import hullwright.network.Drop;
 import hullwright.network.Network;
 import hullwright.quantity.Length;
@@ -16,10 +17,13 @@ import hullwright.rules.RuleDescription;
 import hullwright.rules.Severity;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /**
- * A drop from the backbone to a device is longer than the bus bears.
+ * A drop from the backbone to a device is longer than the bus bears; one that branches, to the device that is farthest.
  */
 public final class DropTooLong implements BoatRule {
 
@@ -37,12 +41,14 @@ public final class DropTooLong implements BoatRule {
 	public List<Finding> check(BoatUnderCheck boat) {
 		List<Finding> findings = new ArrayList<>();
 		for (Network network : boat.boat().networks()) {
-			for (Drop drop : network.drops()) {
-				DropLength length = boat.figures().lengthOf(drop);
-				Optional<Band> band = boat.bandOf(length.total()).filter(found -> !isExempt(found, length));
-				band.ifPresent(found -> findings.add(boat.finding(drop.origin(), found)
-						.value("device", drop.origin().simpleName())
-						.value("length", length.total())
+			Map<String, Drop> drops = network.drops().stream().collect(Collectors.toMap(Drop::name, Function.identity(), (one, other) -> one));
+			for (Stub stub : boat.figures().stubsOf(network)) {
+				Drop farthest = drops.get(stub.farthest());
+				DropLength length = boat.figures().lengthOf(farthest);
+				Optional<Band> band = boat.bandOf(stub.length()).filter(found -> !isExempt(found, length));
+				band.ifPresent(found -> findings.add(boat.finding(farthest.origin(), found)
+						.value("device", farthest.origin().simpleName())
+						.value("length", stub.length())
 						.value("cable", length.cable())
 						.value("adapters", length.adapters())
 						.value("lead", length.lead())

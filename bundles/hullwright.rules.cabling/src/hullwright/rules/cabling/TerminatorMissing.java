@@ -6,7 +6,6 @@ package hullwright.rules.cabling;
 
 import hullwright.analysis.line.Termination;
 import hullwright.network.Backbone;
-import hullwright.network.CableRun;
 import hullwright.network.Element;
 import hullwright.network.Network;
 import hullwright.network.PartsOnOffer;
@@ -36,7 +35,8 @@ public final class TerminatorMissing implements BoatRule {
 	public RuleDescription description() {
 		return RuleDescription.of("cabling/terminator-missing", "Terminator missing", Severity.ERROR,
 				"no terminator at the {end} of the backbone, beyond {neighbour}: {fitted} fitted, {needed} needed",
-				"public network pages of a display maker (N2-B) and display installation manuals (N2-E): one 120 ohm terminator at each end");
+				"public network pages of a display maker (N2-B) and display installation manuals (N2-E): one 120 ohm terminator at each end")
+				.silencedBy("cabling/terminator-misplaced", "cabling/beyond-terminator", "cabling/terminator-on-drop", "cabling/several-backbones");
 	}
 
 	@Override
@@ -69,7 +69,7 @@ public final class TerminatorMissing implements BoatRule {
 		Finding.Builder finding = boat.finding(backbone.origin().shownAt(neighbour.origin()))
 				.key(which)
 				.value("end", which)
-				.value("neighbour", (neighbour instanceof CableRun ? "cable " : "") + neighbour.origin().simpleName())
+				.value("neighbour", PartWords.of(neighbour))
 				.value("fitted", termination.total())
 				.value("needed", NEEDED);
 		open.flatMap(connector -> mating(boat.boat().partsOnOffer(), connector))

@@ -19,11 +19,7 @@ import org.junit.jupiter.api.TestFactory;
  */
 class RulePagesTest {
 
-<<<<<<< Updated upstream
-	private static final List<String> FAMILIES = List.of("cabling", "connectors");
-=======
-	private static final List<String> FAMILIES = List.of("cabling", "data");
->>>>>>> Stashed changes
+	private static final List<String> FAMILIES = List.of("cabling");
 
 	@TestFactory
 	Stream<DynamicNode> pages() {

@@ -1,0 +1,54 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.rules.cabling;
+
+import hullwright.analysis.line.TerminatorPlace;
+import hullwright.network.Backbone;
+import hullwright.network.Network;
+import hullwright.quantity.Resistance;
+import hullwright.rules.BoatRule;
+import hullwright.rules.BoatUnderCheck;
+import hullwright.rules.Finding;
+import hullwright.rules.Parameter;
+import hullwright.rules.RuleDescription;
+import hullwright.rules.Severity;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A terminating resistor has another value than the cable asks for.
+ */
+public final class TerminatorValue implements BoatRule {
+
+	private static final String SOURCE = "DeviceNet operation manual, p. 46, and cable maker's data page (DN-G): 121 ohm, 1 %; display manuals (N2-E): 120 ohm";
+	private static final Parameter LEAST = new Parameter("least", new Resistance(114), "the least value of a terminator", SOURCE + "; 5 % either way is common practice");
+	private static final Parameter MOST = new Parameter("most", new Resistance(127), "the highest value of a terminator", SOURCE + "; 5 % either way is common practice");
+
+	@Override
+	public RuleDescription description() {
+		return RuleDescription.of("cabling/terminator-value", "Terminator of the wrong value", Severity.ERROR,
+				"the terminator {part} has {resistance}; {least} to {most} are right for this cable", SOURCE).with(LEAST, MOST).silencedBy("cabling/pair-shorted");
+	}
+
+	@Override
+	public List<Finding> check(BoatUnderCheck boat) {
+		Resistance least = boat.parameter("least", Resistance.class);
+		Resistance most = boat.parameter("most", Resistance.class);
+		List<Finding> findings = new ArrayList<>();
+		for (Network network : boat.boat().networks()) {
+			for (Backbone backbone : network.backbones()) {
+				for (TerminatorPlace place : boat.figures().terminatorsOf(network, backbone)) {
+					place.resistance().filter(value -> least.exceeds(value) || value.exceeds(most)).ifPresent(value -> findings.add(boat.finding(place.origin())
+							.value("part", PartWords.of(place))
+							.value("resistance", value)
+							.value("least", least)
+							.value("most", most)
+							.build()));
+				}
+			}
+		}
+		return findings;
+	}
+}
