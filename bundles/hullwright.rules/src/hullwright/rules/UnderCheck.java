@@ -58,6 +58,11 @@ public abstract sealed class UnderCheck permits BoatUnderCheck, SeriesUnderCheck
 		return new Finding.Builder(inForce.description(), inForce.severity(), element).source(inForce.source());
 	}
 
+	/** A finding of this rule that is a warning whatever the severity of the rule, about an element. */
+	public Finding.Builder warning(Origin element) {
+		return new Finding.Builder(inForce.description(), Severity.WARNING, element).source(inForce.source());
+	}
+
 	/** A finding of this rule that is advice whatever the severity of the rule, about an element. */
 	public Finding.Builder advice(Origin element) {
 		return new Finding.Builder(inForce.description(), Severity.ADVICE, element).source(inForce.source());

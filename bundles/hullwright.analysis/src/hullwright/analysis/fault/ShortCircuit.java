@@ -36,6 +36,8 @@ public record ShortCircuit(String network, String at, Current current, Optional<
 		HARMLESS,
 		/** No fuse ends it, and something that it flows through does not stand it for ever, or nothing tells what that stands. */
 		NOT_ENDED,
+		/** It depends on a fuse of which no catalog says how it opens; its current is above its rating. */
+		FUSE_UNKNOWN,
 		/** Nothing feeds the place, so nothing flows. */
 		NO_CURRENT,
 		/** Nothing in the way has any resistance: no current can be told. */

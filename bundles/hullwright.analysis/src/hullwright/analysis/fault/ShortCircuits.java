@@ -20,6 +20,7 @@ import hullwright.analysis.power.PowerCircuit;
 import hullwright.analysis.wiring.AttachedDevice;
 import hullwright.analysis.wiring.Wiring;
 import hullwright.network.Boat;
+import hullwright.network.part.FuseKind;
 import hullwright.quantity.Current;
 import hullwright.quantity.Duration;
 
@@ -94,11 +95,17 @@ public final class ShortCircuits {
 			verdict = weakest.isPresent() && after.get().exceeds(weakest.get().stands()) ? ShortCircuit.Verdict.ENDED_TOO_LATE
 					: ShortCircuit.Verdict.ENDED_IN_TIME;
 		} else {
-			verdict = weakest.isEmpty() && WeakestConductor.isBorne(wiring, phases.get(phases.size() - 1)) ? ShortCircuit.Verdict.HARMLESS
-					: ShortCircuit.Verdict.NOT_ENDED;
+			FaultCurrents last = phases.get(phases.size() - 1);
+			verdict = weakest.isEmpty() && WeakestConductor.isBorne(wiring, last) ? ShortCircuit.Verdict.HARMLESS
+					: dependsOnUnknownFuse(last) ? ShortCircuit.Verdict.FUSE_UNKNOWN : ShortCircuit.Verdict.NOT_ENDED;
 		}
 		return new ShortCircuit(networkName, name, current, first.limitedBy(), openings, after, weakest.map(WeakestConductor::name),
 				weakest.map(WeakestConductor::stands), verdict);
+	}
+
+	private static boolean dependsOnUnknownFuse(FaultCurrents last) {
+		return last.fuses().stream().anyMatch(each -> each.current().exceeds(each.fuse().rating())
+				&& each.fuse().kind().map(FuseKind::openings).orElse(List.of()).isEmpty());
 	}
 
 	/** Opens the quickest fuse, adds what still flows, and so on; tells whether nothing flows in the end. */

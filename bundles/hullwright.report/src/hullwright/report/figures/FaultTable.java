@@ -48,9 +48,10 @@ final class FaultTable {
 		case NOT_ENDED -> 0;
 		case WITHOUT_LIMIT -> 1;
 		case ENDED_TOO_LATE -> 2;
-		case ENDED_IN_TIME -> 3;
-		case HARMLESS -> 4;
-		case NO_CURRENT -> 5;
+		case FUSE_UNKNOWN -> 3;
+		case ENDED_IN_TIME -> 4;
+		case HARMLESS -> 5;
+		case NO_CURRENT -> 6;
 		};
 	}
 
@@ -106,6 +107,7 @@ final class FaultTable {
 	private static String word(ShortCircuit.Verdict verdict) {
 		return switch (verdict) {
 		case NOT_ENDED -> "not ended by any fuse";
+		case FUSE_UNKNOWN -> "not known, for want of the fuse's curve";
 		case WITHOUT_LIMIT -> "without any resistance to tell the current";
 		case ENDED_TOO_LATE -> "ended too late";
 		case ENDED_IN_TIME -> "ended in time";

@@ -11,6 +11,7 @@ import hullwright.analysis.line.LineFigures;
 import hullwright.analysis.line.LineProblem;
 import hullwright.analysis.power.PowerProblem;
 import hullwright.network.Origin;
+import hullwright.network.PlacesInText;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -25,13 +26,13 @@ final class ProblemText {
 	private final Figures figures;
 	private final BoatElectrics boat;
 	private final Wording wording;
-	private final Places places;
+	private final PlacesInText places;
 
 	ProblemText(Figures figures, Wording wording) {
 		this.figures = figures;
 		boat = figures.electrics();
 		this.wording = wording;
-		places = new Places(boat.boat());
+		places = new PlacesInText(boat.boat());
 	}
 
 	/**

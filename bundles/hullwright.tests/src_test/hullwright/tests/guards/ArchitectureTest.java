@@ -34,7 +34,8 @@ class ArchitectureTest {
 	static void readBytecode() {
 		code = new ClassFileImporter().withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS).importPackages("hullwright");
 		Stream.of("hullwright.quantity", "hullwright.network", "hullwright.analysis", "hullwright.spec", "hullwright.lang", "hullwright.resolve",
-				"hullwright.rules", "hullwright.rules.cabling", "hullwright.rules.connectors", "hullwright.check", "hullwright.report", "hullwright.cli", "hullwright.testkit")
+				"hullwright.rules", "hullwright.rules.cabling", "hullwright.rules.connectors", "hullwright.rules.data", "hullwright.rules.power",
+				"hullwright.check", "hullwright.report", "hullwright.cli", "hullwright.testkit")
 				.forEach(bundle -> assertTrue(code.containPackage(bundle), "no classes of " + bundle + " to guard"));
 	}
 

@@ -2,15 +2,8 @@
  * SPDX-FileCopyrightText: Hullwright contributors
  * SPDX-License-Identifier: EPL-2.0
  */
-package hullwright.report.figures;
+package hullwright.network;
 
-import hullwright.network.Boat;
-import hullwright.network.Drop;
-import hullwright.network.Element;
-import hullwright.network.FittedDevice;
-import hullwright.network.Fitting;
-import hullwright.network.Network;
-import hullwright.network.Origin;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,12 +11,13 @@ import java.util.Map;
 /**
  * Where the things of a boat stand in the texts.
  */
-final class Places {
+public final class PlacesInText {
 
 	private final Map<String, Origin> places = new HashMap<>();
 	private final Origin boat;
 
-	Places(Boat boat) {
+	/** The places of all that a boat has. */
+	public PlacesInText(Boat boat) {
 		this.boat = boat.origin();
 		boat.networks().forEach(this::add);
 		boat.devices().forEach(this::add);
@@ -66,7 +60,7 @@ final class Places {
 	}
 
 	/** The place of a thing by its qualified name; that of the boat if the texts do not name it. */
-	Origin of(String name) {
+	public Origin of(String name) {
 		return places.getOrDefault(name, boat);
 	}
 }

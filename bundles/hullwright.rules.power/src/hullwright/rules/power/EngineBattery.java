@@ -1,0 +1,44 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.rules.power;
+
+import hullwright.network.power.Bank;
+import hullwright.network.power.Supply;
+import hullwright.rules.BoatRule;
+import hullwright.rules.BoatUnderCheck;
+import hullwright.rules.Finding;
+import hullwright.rules.RuleDescription;
+import hullwright.rules.Severity;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A network is fed from the bank that starts the engines, though there is another.
+ */
+public final class EngineBattery implements BoatRule {
+
+	@Override
+	public RuleDescription description() {
+		return RuleDescription.of("power/engine-battery", "Fed from the engine's battery", Severity.WARNING,
+				"{supply} feeds the network from {bank}, which starts engines; {other} does not",
+				"display installation manuals (N2-E) and general cabling guidance (EMC-A): electronics not on the battery that starts the engine");
+	}
+
+	@Override
+	public List<Finding> check(BoatUnderCheck boat) {
+		Optional<Bank> other = boat.boat().power().banks().stream().filter(bank -> !bank.startsEngines()).findFirst();
+		List<Finding> findings = new ArrayList<>();
+		for (Supply supply : FeedingSupplies.of(boat)) {
+			SourceChain.of(boat.boat(), supply.name()).bank().filter(Bank::startsEngines).filter(bank -> other.isPresent())
+					.ifPresent(bank -> findings.add(boat.finding(supply.origin())
+							.value("supply", ShortName.of(supply.name()))
+							.value("bank", ShortName.of(bank.name()))
+							.value("other", ShortName.of(other.get().name()))
+							.build()));
+		}
+		return findings;
+	}
+}

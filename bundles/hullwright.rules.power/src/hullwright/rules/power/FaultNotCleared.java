@@ -1,0 +1,50 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.rules.power;
+
+import hullwright.analysis.electrics.StateElectrics;
+import hullwright.analysis.fault.ShortCircuit;
+import hullwright.network.PlacesInText;
+import hullwright.rules.BoatRule;
+import hullwright.rules.BoatUnderCheck;
+import hullwright.rules.Finding;
+import hullwright.rules.RuleDescription;
+import hullwright.rules.Severity;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A short circuit flows on because no fuse ends it, or longer than a conductor stands it. Told once for a network, where it is worst.
+ */
+public final class FaultNotCleared implements BoatRule {
+
+	@Override
+	public RuleDescription description() {
+		return RuleDescription.of("power/fault-not-cleared", "Short circuit not cleared", Severity.ERROR,
+				"a short circuit at {at} draws {current}{ending}; {conductor} does not stand that",
+				"ABYC E-11 as quoted on public pages: the fuse protects the conductor; IEC 60364-4-43, 434.5.2 for what copper stands (from memory)")
+				.silencedBy("power/fuse-missing", "power/fuse-too-large");
+	}
+
+	@Override
+	public List<Finding> check(BoatUnderCheck boat) {
+		PlacesInText places = new PlacesInText(boat.boat());
+		Map<String, Finding> findings = new LinkedHashMap<>();
+		for (StateElectrics state : boat.figures().electrics().states()) {
+			for (ShortCircuit fault : state.shortCircuits()) {
+				if (fault.verdict() == ShortCircuit.Verdict.NOT_ENDED || fault.verdict() == ShortCircuit.Verdict.ENDED_TOO_LATE) {
+					findings.putIfAbsent(fault.network(), boat.finding(places.of(fault.at()))
+							.value("at", ShortName.of(fault.at()))
+							.value("current", fault.current())
+							.value("ending", fault.ended().map(time -> " for " + time).orElse(", and no fuse ends it"))
+							.value("conductor", fault.conductor().map(ShortName::of).orElse("the wiring"))
+							.build());
+				}
+			}
+		}
+		return List.copyOf(findings.values());
+	}
+}

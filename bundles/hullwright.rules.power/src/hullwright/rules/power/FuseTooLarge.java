@@ -1,0 +1,57 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.rules.power;
+
+import hullwright.analysis.power.FuseProtection;
+import hullwright.network.Origin;
+import hullwright.network.PlacesInText;
+import hullwright.rules.BoatRule;
+import hullwright.rules.BoatUnderCheck;
+import hullwright.rules.Finding;
+import hullwright.rules.RuleDescription;
+import hullwright.rules.Severity;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * A fuse or breaker lets more current through than the weakest conductor behind it may carry.
+ */
+public final class FuseTooLarge implements BoatRule {
+
+	/** E-11 lets the next standard size stand up to this share. */
+	private static final double NEXT_STANDARD_SIZE = 1.5;
+
+	@Override
+	public RuleDescription description() {
+		return RuleDescription.of("power/fuse-too-large", "Fuse larger than the cable allows", Severity.ERROR,
+				"the fuse of {owner} is rated {rating}; {conductor} behind it may carry {limit}",
+				"ABYC E-11 as quoted on public pages: not above what the conductor carries, the next standard size allowed up to 150 %; "
+						+ "display manuals (N2-E, N2-K): 3 A for light cable");
+	}
+
+	@Override
+	public List<Finding> check(BoatUnderCheck boat) {
+		PlacesInText places = new PlacesInText(boat.boat());
+		List<Finding> findings = new ArrayList<>();
+		Set<String> told = new HashSet<>();
+		for (FuseProtection each : FuseProtection.of(boat.boat(), boat.figures().electrics().wiring())) {
+			if (each.share() > 1 && told.add(each.owner())) {
+				Origin owner = places.of(each.owner());
+				Finding.Builder finding = each.onDrop() ? boat.advice(owner)
+						: each.share() > NEXT_STANDARD_SIZE ? boat.finding(owner) : boat.warning(owner);
+				findings.add(finding
+						.value("owner", owner.simpleName())
+						.value("rating", each.fuse().rating())
+						.value("conductor", ShortName.of(each.conductor()))
+						.value("limit", each.rated())
+						.covers(each.onDrop() ? Set.of() : EnteredNetworks.of(boat, each.owner()))
+						.build());
+			}
+		}
+		return findings;
+	}
+}

@@ -1,0 +1,43 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.rules.power;
+
+import hullwright.network.Network;
+import hullwright.network.Origin;
+import hullwright.rules.BoatRule;
+import hullwright.rules.BoatUnderCheck;
+import hullwright.rules.Finding;
+import hullwright.rules.RuleDescription;
+import hullwright.rules.Severity;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The shield of a network is joined to earth at more than one place.
+ */
+public final class ShieldEarthedTwice implements BoatRule {
+
+	@Override
+	public RuleDescription description() {
+		return RuleDescription.of("power/shield-earthed-twice", "Shield earthed twice", Severity.WARNING,
+				"the shield is earthed at {place} and at {other}; one place only",
+				"kit manual (N2-D), article of a gateway maker (N2-F), DeviceNet manuals (DN-C, DN-H): earth the shield at one point only");
+	}
+
+	@Override
+	public List<Finding> check(BoatUnderCheck boat) {
+		List<Finding> findings = new ArrayList<>();
+		for (Network network : boat.boat().networks()) {
+			List<Origin> earths = ShieldEarths.of(network);
+			for (int at = 1; at < earths.size(); at++) {
+				findings.add(boat.finding(earths.get(at))
+						.value("place", ShortName.of(earths.get(at).element()))
+						.value("other", ShortName.of(earths.get(0).element()))
+						.build());
+			}
+		}
+		return findings;
+	}
+}
