@@ -17,6 +17,7 @@ import hullwright.analysis.serial.SerialRelay;
 import hullwright.analysis.serial.SerialRelays;
 import hullwright.analysis.serial.Waiting;
 import hullwright.analysis.traffic.BusFigures;
+import hullwright.analysis.wiring.CutOff;
 import hullwright.analysis.wiring.Joint;
 import hullwright.analysis.wiring.Joints;
 import hullwright.analysis.wiring.Wiring;
@@ -115,6 +116,14 @@ public final class Figures {
 	/** Where connectors meet in a network. */
 	public List<Joint> jointsOf(Network network) {
 		return joints.computeIfAbsent(network, Joints::of);
+	}
+
+	/** What is cut off from all supplies by a part that does not pass the supply on. */
+	public List<CutOff> cutOff() {
+		return derived(CutOffParts.class, figures -> new CutOffParts(CutOff.of(figures.electrics().wiring()))).parts();
+	}
+
+	private record CutOffParts(List<CutOff> parts) {
 	}
 
 	/**

@@ -5,7 +5,10 @@
 package hullwright.resolve;
 
 import hullwright.network.Element;
+import hullwright.network.Fitting;
 import hullwright.network.part.Connector;
+import hullwright.network.part.Cord;
+import hullwright.network.part.Terminator;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -18,6 +21,11 @@ final class Laying {
 
 	/** Less than one joint: of two equally good ways, the one with fewer parts turned round is taken. */
 	private static final double TURNED = 1e-6;
+	private static final double JOINT = 1;
+	/** A terminator is what is swapped most easily: of two ways with equally many joints that do not mate, one that fails there. */
+	private static final double JOINT_OF_TERMINATOR = 0.99;
+	/** More than all joints of a run: what can lie one way only. */
+	private static final double IMPOSSIBLE = 1e6;
 
 	private Laying() {
 	}
@@ -37,19 +45,23 @@ final class Laying {
 		int[][] cameFrom = new int[count][2];
 		for (int index = 0; index < count; index++) {
 			for (int way = 0; way < 2; way++) {
-				Optional<Connector> meets = towardsStart(run.get(index), way);
+				Element element = run.get(index);
+				Optional<Connector> meets = towardsStart(element, way);
+				double own = way * TURNED + oneWayOnly(element, way, index == 0 && before.isEmpty() && count > 1, index == count - 1 && after.isEmpty());
 				if (index == 0) {
-					cost[0][way] = joint(before, meets) + way * TURNED;
+					cost[0][way] = own + joint(before, meets, isTerminator(element));
 				} else {
-					double straight = cost[index - 1][0] + joint(towardsEnd(run.get(index - 1), 0), meets);
-					double turned = cost[index - 1][1] + joint(towardsEnd(run.get(index - 1), 1), meets);
+					boolean terminates = isTerminator(element) || isTerminator(run.get(index - 1));
+					double straight = cost[index - 1][0] + joint(towardsEnd(run.get(index - 1), 0), meets, terminates);
+					double turned = cost[index - 1][1] + joint(towardsEnd(run.get(index - 1), 1), meets, terminates);
 					cameFrom[index][way] = turned < straight ? 1 : 0;
-					cost[index][way] = Math.min(straight, turned) + way * TURNED;
+					cost[index][way] = own + Math.min(straight, turned);
 				}
 			}
 		}
-		double straight = cost[count - 1][0] + joint(towardsEnd(run.get(count - 1), 0), after);
-		double turned = cost[count - 1][1] + joint(towardsEnd(run.get(count - 1), 1), after);
+		boolean terminates = isTerminator(run.get(count - 1));
+		double straight = cost[count - 1][0] + joint(towardsEnd(run.get(count - 1), 0), after, terminates);
+		double turned = cost[count - 1][1] + joint(towardsEnd(run.get(count - 1), 1), after, terminates);
 		return followBack(run, cameFrom, turned < straight ? 1 : 0);
 	}
 
@@ -74,7 +86,20 @@ final class Laying {
 		return element.turned(way == 1).towardsEnd();
 	}
 
-	private static int joint(Optional<Connector> one, Optional<Connector> other) {
-		return one.isPresent() && other.isPresent() && !one.get().mates(other.get()) ? 1 : 0;
+	private static double joint(Optional<Connector> one, Optional<Connector> other, boolean terminates) {
+		boolean mates = one.isEmpty() || other.isEmpty() || one.get().mates(other.get());
+		return mates ? 0 : terminates ? JOINT_OF_TERMINATOR : JOINT;
+	}
+
+	/** A cord lies with its plug to the port, an in-line terminator with its first connector to the backbone. */
+	private static double oneWayOnly(Element element, int way, boolean opens, boolean closes) {
+		boolean turned = way == 1;
+		boolean wrong = element instanceof Fitting fitting && (fitting.part() instanceof Cord && turned
+				|| fitting.part() instanceof Terminator terminator && terminator.inLine() && (opens && !turned || closes && turned));
+		return wrong ? IMPOSSIBLE : 0;
+	}
+
+	private static boolean isTerminator(Element element) {
+		return element instanceof Fitting fitting && fitting.part() instanceof Terminator;
 	}
 }

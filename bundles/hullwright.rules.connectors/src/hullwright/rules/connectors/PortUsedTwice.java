@@ -1,0 +1,81 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.rules.connectors;
+
+import hullwright.network.Network;
+import hullwright.network.Origin;
+import hullwright.network.PortRef;
+import hullwright.rules.BoatRule;
+import hullwright.rules.BoatUnderCheck;
+import hullwright.rules.Finding;
+import hullwright.rules.RuleDescription;
+import hullwright.rules.Severity;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/**
+ * More than one thing is plugged into one port: of a tee, or of a device.
+ */
+public final class PortUsedTwice implements BoatRule {
+
+	@Override
+	public RuleDescription description() {
+		return RuleDescription.of("connectors/port-used-twice", "Port used twice", Severity.ERROR,
+				"{users} are plugged into port {port}, which takes one",
+				"common practice: one plug goes into one port");
+	}
+
+	/** One thing that is plugged in somewhere. */
+	private record Plugged(String label, Origin origin) {
+	}
+
+	/** A port of a part or of a device. */
+	private record Port(String owner, String name) {
+
+		String label() {
+			return owner.substring(owner.lastIndexOf('.') + 1) + "." + name;
+		}
+	}
+
+	@Override
+	public List<Finding> check(BoatUnderCheck boat) {
+		Map<Port, List<Plugged>> used = new LinkedHashMap<>();
+		for (Network network : boat.boat().networks()) {
+			network.drops().forEach(drop -> note(used, drop.from(), "drop " + drop.origin().simpleName(), drop.origin()));
+			network.feeds().forEach(feed -> note(used, feed.from(), "feed " + feed.origin().simpleName(), feed.origin()));
+			network.joins().forEach(join -> {
+				note(used, join.from(), join.origin().simpleName(), join.origin());
+				note(used, join.to(), join.origin().simpleName(), join.origin());
+			});
+			network.caps().forEach(cap -> note(used, cap.port(), "cap " + cap.cap().identity().name(), cap.origin()));
+			network.drops().forEach(drop -> drop.device().ifPresent(device -> drop.devicePort()
+					.or(() -> device.model().ports().keySet().stream().findFirst())
+					.ifPresent(port -> note(used, new Port(device.name(), port),
+							"drop from " + new Port(drop.from().part(), drop.from().port().map(String::valueOf).orElse("")).label(), drop.origin()))));
+		}
+		List<Finding> findings = new ArrayList<>();
+		used.forEach((port, plugged) -> {
+			if (plugged.size() > 1) {
+				Origin last = plugged.get(plugged.size() - 1).origin();
+				findings.add(boat.finding(Origin.nowhere(port.owner()).shownAt(last)).key("port " + port.name())
+						.value("users", plugged.stream().map(Plugged::label).collect(Collectors.joining(" and ")))
+						.value("port", port.label())
+						.build());
+			}
+		});
+		return findings;
+	}
+
+	private static void note(Map<Port, List<Plugged>> used, PortRef port, String label, Origin origin) {
+		port.port().ifPresent(number -> note(used, new Port(port.part(), String.valueOf(number)), label, origin));
+	}
+
+	private static void note(Map<Port, List<Plugged>> used, Port port, String label, Origin origin) {
+		used.computeIfAbsent(port, none -> new ArrayList<>()).add(new Plugged(label, origin));
+	}
+}
