@@ -41,12 +41,12 @@ final class Boats {
 	static String skerry(String inSeries, String inNetwork) {
 		return """
 				import "standard:parts"
-				series Skerry "Invented" {
+				series Skerry "Invented" { supply house { 12 V; fuse 3 A }
 				  %s
 				  network instruments {
 				    backbone of light {
 				      terminator left : endFemale
-				      tee bow : block4
+				      tee bow : block4 tap inlet : plainTap from house earths shield
 				      cable 10 m
 				      tee stern : block4
 				      terminator right : endMale

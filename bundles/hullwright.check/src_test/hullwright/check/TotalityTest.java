@@ -133,13 +133,13 @@ class TotalityTest {
 
 	/** Far more than a boat has, in one network: slow is allowed, endless is not. */
 	@Test
-	void tenThousandDevices() {
+	void aNetworkFortyTimesAsLargeAsAllowed() {
 		StringBuilder text = new StringBuilder("import \"standard:parts\"\nseries Many {\n  network n {\n    backbone of light {\n      terminator l : endFemale\n");
-		for (int tee = 0; tee < 2500; tee++) {
+		for (int tee = 0; tee < 500; tee++) {
 			text.append("      tee t").append(tee).append(" : block4\n");
 		}
 		text.append("      terminator r : endMale\n    }\n");
-		for (int device = 0; device < 10_000; device++) {
+		for (int device = 0; device < 2000; device++) {
 			text.append("    drop t").append(device / 4).append('.').append(device % 4 + 1).append(" via 1 m to d").append(device).append(" : windSensor\n");
 		}
 		CheckReport report = assertTimeoutPreemptively(Duration.ofMinutes(2), () -> Checker.create().check(CheckRequest.ofAll(

@@ -147,10 +147,10 @@ class BadInputTest {
 		Files.writeString(folder.resolve("broken.hull"), "series {");
 		Run run = check("good.hull", """
 				import "standard:parts"
-				series Good {
+				series Good { supply house { 12 V; fuse 3 A }
 				  network n {
 				    backbone of light {
-				      terminator left : endFemale
+				      terminator left : endFemale tap inlet : plainTap from house earths shield
 				      tee t : tee1
 				    }
 				  }

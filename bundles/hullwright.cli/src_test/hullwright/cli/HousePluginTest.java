@@ -26,9 +26,9 @@ class HousePluginTest {
 
 	private static final String BOAT = """
 			import "standard:parts"
-			series Skerry "Invented" {
+			series Skerry "Invented" { supply house { 12 V; fuse 3 A }
 			  network bus {
-			    backbone of light { terminator left : endFemale tee bow : block4 terminator right : endMale }
+			    backbone of light { terminator left : endFemale tap inlet : plainTap from house earths shield tee bow : block4 terminator right : endMale }
 			    drop bow.1 via 2 m of light to radar : instrumentDisplay
 			  }
 			}

@@ -28,11 +28,11 @@ class MendingFilesTest {
 
 	private static final String BOAT = """
 			import "standard:parts"
-			series Skerry "Invented" {
+			series Skerry "Invented" { supply house { 12 V; fuse 3 A }
 			  network bus {
 			    backbone of light {
 			      terminator left : endFemale
-			      tee bow : block4
+			      tee bow : block4 tap inlet : plainTap from house earths shield
 			      cable 10 m
 			      terminator right : endMale
 			    }

@@ -57,11 +57,11 @@ class OutputFormatsTest {
 
 	private static final String ODD = """
 			import "standard:parts"
-			series Skerry "Odd <names> | and `marks`" {
+			series Skerry "Odd <names> | and `marks`" { supply house { 12 V; fuse 3 A }
 			  waive cabling/drop-too-long on bus.second because "moves | aft *soon* <b>" until 2031-02-03
 			  network bus {
 			    backbone of light {
-			      tee bow : block4
+			      tee bow : block4 tap inlet : plainTap from house earths shield
 			      cable 10 m
 			      terminator right : endMale
 			    }

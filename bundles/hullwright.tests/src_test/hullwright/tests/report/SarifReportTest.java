@@ -58,11 +58,11 @@ class SarifReportTest {
 
 	private static final String BOAT = """
 			import "standard:parts"
-			series Skerry "Invented" {
+			series Skerry "Invented" { supply house { 12 V; fuse 3 A }
 			  waive cabling/drop-too-long on bus.second because "moves aft" until 2031-02-03
 			  network bus {
 			    backbone of light {
-			      tee bow : block4
+			      tee bow : block4 tap inlet : plainTap from house earths shield
 			      cable 10 m
 			      terminator right : endMale
 			    }
