@@ -15,7 +15,7 @@ import java.util.Map;
 /**
  * Finds the cables of a network that close a loop: what they join was joined already.
  */
-final class ClosedLoops {
+public final class ClosedLoops {
 
 	private final Map<String, Integer> pieceOfPart = new HashMap<>();
 	private final List<Integer> joinedTo = new ArrayList<>();
@@ -23,7 +23,8 @@ final class ClosedLoops {
 	private ClosedLoops() {
 	}
 
-	static List<Join> of(Network network) {
+	/** The joins of a network that close a loop, in the order of the text. */
+	public static List<Join> of(Network network) {
 		ClosedLoops loops = new ClosedLoops();
 		network.backbones().forEach(backbone -> {
 			int piece = loops.newPiece();

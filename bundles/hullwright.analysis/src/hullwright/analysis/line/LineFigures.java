@@ -12,7 +12,6 @@ import java.util.function.Function;
 import hullwright.analysis.wiring.Wiring;
 import hullwright.network.Boat;
 import hullwright.network.Drop;
-import hullwright.network.Join;
 import hullwright.network.Network;
 import hullwright.quantity.Length;
 
@@ -26,19 +25,17 @@ import hullwright.quantity.Length;
  * @param stubsTogether the length of all of them
  * @param meter what a meter shows at the ends of its backbones
  * @param levels the levels that senders reach; none with fewer than two nodes, or over a shorted pair
- * @param loops the cables that close a loop
  * @param problems what kept it from being computed as it is
  * @param assumptions what was assumed where the text is silent
  */
 public record LineFigures(String network, List<BackboneLength> backbones, Optional<Propagation> propagation, List<Stub> stubs,
-		Length stubsTogether, List<MeterReading> meter, Optional<SignalLevels> levels, List<Join> loops, List<LineProblem> problems,
+		Length stubsTogether, List<MeterReading> meter, Optional<SignalLevels> levels, List<LineProblem> problems,
 		List<LineAssumption> assumptions) {
 
 	public LineFigures {
 		backbones = List.copyOf(backbones);
 		stubs = List.copyOf(stubs);
 		meter = List.copyOf(meter);
-		loops = List.copyOf(loops);
 		problems = List.copyOf(problems);
 		assumptions = List.copyOf(assumptions);
 	}
@@ -70,6 +67,6 @@ public record LineFigures(String network, List<BackboneLength> backbones, Option
 			problems.add(new LineProblem.NoTerminator());
 		}
 		return new LineFigures(network.name(), backbones, FarthestNodes.of(wiring, number, BitTiming.NMEA_2000), stubs, together,
-				pair.meterReadings(network, wiring.ends().get(number)), pair.levels(), ClosedLoops.of(network), problems, LineAssumptions.of(wiring, number));
+				pair.meterReadings(network, wiring.ends().get(number)), pair.levels(), problems, LineAssumptions.of(wiring, number));
 	}
 }

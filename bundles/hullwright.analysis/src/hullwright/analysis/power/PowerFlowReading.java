@@ -116,7 +116,7 @@ final class PowerFlowReading {
 		Optional<Voltage> highest = entries.stream().filter(EntryReading::on).map(EntryReading::voltage).max(Voltage::compareTo);
 		double current = devices.stream().mapToDouble(each -> each.current().amperes()).sum();
 		return new SectionReading(networkName(sections.network(number)), devices.stream().map(DeviceReading::device).toList(),
-				entries.stream().map(EntryReading::entry).toList(), feeding, new Current(current), highest,
+				entries.stream().map(each -> each.entry().supply()).toList(), entries.stream().map(EntryReading::entry).toList(), feeding, new Current(current), highest,
 				weakest.map(DeviceReading::voltage), weakest.map(DeviceReading::device));
 	}
 

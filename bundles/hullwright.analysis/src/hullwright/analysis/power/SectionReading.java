@@ -16,24 +16,21 @@ import hullwright.quantity.Voltage;
  *
  * @param network the qualified name of the network
  * @param devices the qualified names of the devices on it
- * @param places the places where supplies enter it
+ * @param supplies the qualified names of the supplies that enter it, each once for every entry
+ * @param places the places where they enter it
  * @param feeding how many of these entries are switched on
  * @param current what its devices draw together
  * @param highest the highest voltage on it, at an entry or a device; none if it is not fed
  * @param lowest the lowest voltage at a device; none if it is not fed or has no devices
  * @param weakest the device with that voltage
  */
-public record SectionReading(String network, List<String> devices, List<SupplyEntry> places, int feeding, Current current,
+public record SectionReading(String network, List<String> devices, List<String> supplies, List<SupplyEntry> places, int feeding, Current current,
 		Optional<Voltage> highest, Optional<Voltage> lowest, Optional<String> weakest) {
 
 	public SectionReading {
 		devices = List.copyOf(devices);
+		supplies = List.copyOf(supplies);
 		places = List.copyOf(places);
-	}
-
-	/** The qualified names of the supplies that enter it, each once for every entry. */
-	public List<String> supplies() {
-		return places.stream().map(SupplyEntry::supply).toList();
 	}
 
 	/** The voltage that is lost between its best and its weakest place. */

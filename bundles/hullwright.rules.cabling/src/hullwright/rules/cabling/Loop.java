@@ -4,8 +4,9 @@
  */
 package hullwright.rules.cabling;
 
-import hullwright.analysis.line.LineFigures;
+import hullwright.analysis.line.ClosedLoops;
 import hullwright.network.Join;
+import hullwright.network.Network;
 import hullwright.rules.BoatRule;
 import hullwright.rules.BoatUnderCheck;
 import hullwright.rules.Finding;
@@ -31,8 +32,8 @@ public final class Loop implements BoatRule {
 	@Override
 	public List<Finding> check(BoatUnderCheck boat) {
 		List<Finding> findings = new ArrayList<>();
-		for (LineFigures line : boat.figures().lines()) {
-			for (Join join : line.loops()) {
+		for (Network network : boat.boat().networks()) {
+			for (Join join : ClosedLoops.of(network)) {
 				findings.add(boat.finding(join.origin())
 						.value("from", JoinWords.of(join.from()))
 						.value("to", JoinWords.of(join.to()))
