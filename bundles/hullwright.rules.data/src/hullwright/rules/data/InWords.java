@@ -4,7 +4,9 @@
  */
 package hullwright.rules.data;
 
+import hullwright.network.DevicePortRef;
 import hullwright.network.data.MessageUse;
+import hullwright.quantity.BitRate;
 import java.util.Collection;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -45,6 +47,21 @@ final class InWords {
 	/** Messages by their numbers or formatters alone. */
 	static String messages(Collection<MessageUse> uses) {
 		return list(uses.stream().map(MessageUse::toString).distinct().toList());
+	}
+
+	/** A port of a device: {@code compass.out}. */
+	static String port(DevicePortRef port) {
+		return name(port.device()) + "." + port.port();
+	}
+
+	/** Ports of devices. */
+	static String ports(Collection<DevicePortRef> ports) {
+		return list(ports.stream().map(InWords::port).distinct().toList());
+	}
+
+	/** Rates of which any one will do. */
+	static String rates(Collection<BitRate> rates) {
+		return rates.stream().map(BitRate::toString).distinct().collect(Collectors.joining(" or "));
 	}
 
 	/** Some of a list, and how many more. */
