@@ -13,6 +13,7 @@ import hullwright.spec.Option;
 import hullwright.spec.Series;
 import hullwright.spec.Term;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -33,11 +34,18 @@ final class SeriesCopy {
 		Map<String, BoatSeries.Option> options = new LinkedHashMap<>();
 		series.getOptions().forEach(each -> options.putIfAbsent(each.getName(), option(each, places)));
 		for (Choice choice : series.getChoices()) {
-			choice.getOptions().forEach(each -> options.putIfAbsent(each.getName(), option(each, places)));
+			choice.getOptions().forEach(each -> options.putIfAbsent(each.getName(), oneOf(choice, option(each, places))));
 		}
 		return new BoatSeries(series.getName(), Copying.text(series.getRevision()), List.copyOf(options.values()),
 				series.getHulls().stream().map(each -> hull(each, places)).toList(), conditions(series), waivers, partsOnOffer,
 				places.of(series, series.getName()));
+	}
+
+	/** Of a choice each option excludes the others. */
+	private static BoatSeries.Option oneOf(Choice choice, BoatSeries.Option option) {
+		Set<String> excludes = new LinkedHashSet<>(option.excludes());
+		choice.getOptions().stream().map(Option::getName).filter(each -> !each.equals(option.name())).forEach(excludes::add);
+		return new BoatSeries.Option(option.name(), option.title(), option.requires(), excludes, option.origin());
 	}
 
 	private static BoatSeries.Option option(Option option, TextPlaces places) {

@@ -16,7 +16,7 @@ import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
-import hullwright.rules.BoatRule;
+import hullwright.rules.Rule;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -34,7 +34,7 @@ class ArchitectureTest {
 	static void readBytecode() {
 		code = new ClassFileImporter().withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS).importPackages("hullwright");
 		Stream.of("hullwright.quantity", "hullwright.network", "hullwright.analysis", "hullwright.spec", "hullwright.lang", "hullwright.resolve",
-				"hullwright.rules", "hullwright.rules.cabling", "hullwright.rules.connectors", "hullwright.rules.data", "hullwright.rules.power",
+				"hullwright.rules", "hullwright.rules.cabling", "hullwright.rules.connectors", "hullwright.rules.data", "hullwright.rules.power", "hullwright.rules.series",
 				"hullwright.check", "hullwright.report", "hullwright.cli", "hullwright.testkit")
 				.forEach(bundle -> assertTrue(code.containPackage(bundle), "no classes of " + bundle + " to guard"));
 	}
@@ -93,7 +93,7 @@ class ArchitectureTest {
 
 	@Test
 	void rulesDoNoInputOrOutputAndReadNoClock() {
-		noClasses().that().resideInAPackage("hullwright.rules.*..").and().areAssignableTo(BoatRule.class)
+		noClasses().that().resideInAPackage("hullwright.rules.*..").and().areAssignableTo(Rule.class)
 				.should().dependOnClassesThat().resideInAnyPackage("java.io..", "java.nio..", "java.net..", "java.time..", "java.util.concurrent..")
 				.orShould().dependOnClassesThat().haveFullyQualifiedName(System.class.getName())
 				.orShould().dependOnClassesThat().haveFullyQualifiedName(Thread.class.getName())
@@ -102,7 +102,7 @@ class ArchitectureTest {
 
 	@Test
 	void rulesKeepNoState() {
-		fields().that().areDeclaredInClassesThat().areAssignableTo(BoatRule.class)
+		fields().that().areDeclaredInClassesThat().areAssignableTo(Rule.class)
 				.and().areDeclaredInClassesThat().resideOutsideOfPackage("hullwright.testkit..").should().beStatic().andShould().beFinal().check(code);
 	}
 

@@ -12,7 +12,7 @@ import com.tngtech.archunit.core.importer.ClassFileImporter;
 import hullwright.check.Checker;
 import hullwright.check.LoadedRule;
 import hullwright.check.RuleSet;
-import hullwright.rules.BoatRule;
+import hullwright.rules.Rule;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -48,7 +48,7 @@ class ReleasedRulesTest {
 	@Test
 	void everyRuleClassIsRegistered() {
 		Set<String> written = new ClassFileImporter().importPackages("hullwright.rules").stream()
-				.filter(type -> type.isAssignableTo(BoatRule.class) && !type.isInterface())
+				.filter(type -> type.isAssignableTo(Rule.class) && !type.isInterface())
 				.map(JavaClass::getName)
 				.collect(Collectors.toCollection(TreeSet::new));
 		Set<String> registered = rules.rules().stream().map(rule -> rule.rule().getClass().getName()).collect(Collectors.toCollection(TreeSet::new));

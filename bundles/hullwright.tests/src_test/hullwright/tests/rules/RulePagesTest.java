@@ -19,7 +19,7 @@ import org.junit.jupiter.api.TestFactory;
  */
 class RulePagesTest {
 
-	private static final List<String> FAMILIES = List.of("cabling", "connectors", "data", "power");
+	private static final List<String> FAMILIES = List.of("cabling", "connectors", "data", "power", "series");
 
 	@TestFactory
 	Stream<DynamicNode> pages() {
