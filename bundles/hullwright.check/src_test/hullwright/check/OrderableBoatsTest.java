@@ -26,7 +26,7 @@ class OrderableBoatsTest {
 
 	@Test
 	void requiresExcludesAndOneOfLeaveTheBoatsThatCanBeOrdered() {
-		CheckReport report = Boats.check(Boats.skerry("options { a; b requires a; c excludes a; one of petrol, diesel }", ""));
+		CheckReport report = checked(Boats.skerry("options { a; b requires a; c excludes a; one of petrol, diesel }", ""));
 		// by hand: {}, a, ab, c without the engines; times two engines
 		assertEquals(8, report.series().get(0).combinations());
 		assertTrue(report.series().get(0).allCombinations());
@@ -35,27 +35,27 @@ class OrderableBoatsTest {
 	@Test
 	void aFindingIsShownOnceWithItsCondition() {
 		assertEquals(List.of("error cabling/drop-too-long: the drop to radar is 7 m long; the limit is 6 m [when offshore and not mast]"),
-				Boats.findings(Boats.check(Boats.skerry("options { offshore; mast; flybridge }", LONG_DROP + " when offshore and not mast"))));
+				Boats.findings(checked(Boats.skerry("options { offshore; mast; flybridge }", LONG_DROP + " when offshore and not mast"))));
 	}
 
 	@Test
 	void whatIsOnEveryBoatHasNoCondition() {
 		assertEquals(List.of("error cabling/drop-too-long: the drop to radar is 7 m long; the limit is 6 m"),
-				Boats.findings(Boats.check(Boats.skerry("options { offshore; mast }", LONG_DROP))));
+				Boats.findings(checked(Boats.skerry("options { offshore; mast }", LONG_DROP))));
 	}
 
 	@Test
 	void aConditionIsNotLongerForWhatCannotBeOrdered() {
 		// radar comes with offshore only, so "radar" says it all
 		assertEquals(List.of("error cabling/drop-too-long: the drop to radar is 7 m long; the limit is 6 m [when radarPack]"),
-				Boats.findings(Boats.check(Boats.skerry("options { offshore; radarPack requires offshore }", LONG_DROP + " when radarPack and offshore"))));
+				Boats.findings(checked(Boats.skerry("options { offshore; radarPack requires offshore }", LONG_DROP + " when radarPack and offshore"))));
 	}
 
 	@Test
 	void theWorstBoatLendsItsFigures() {
 		String text = Boats.skerry("options { offshore }", LONG_DROP)
 				.replace("network instruments", "hull 3 with offshore { instruments.radar via 9 m of light }\n  network instruments");
-		assertEquals(List.of("error cabling/drop-too-long: the drop to radar is 9 m long; the limit is 6 m"), Boats.findings(Boats.check(text)));
+		assertEquals(List.of("error cabling/drop-too-long: the drop to radar is 9 m long; the limit is 6 m"), Boats.findings(checked(text)));
 	}
 
 	@Test
@@ -69,13 +69,13 @@ class OrderableBoatsTest {
 		assertEquals(List.of(
 				"error cabling/drop-too-long: the drop to horn is 8 m long; the limit is 6 m [only on hull 2]",
 				"error cabling/drop-too-long: the drop to display is 6.5 m long; the limit is 6 m [only on hull 3]"),
-				Boats.findings(Boats.check(text)));
+				Boats.findings(checked(text)));
 	}
 
 	@Test
 	void aPreparedDropIsCheckedWhereItsDeviceIsNotFitted() {
 		assertEquals(List.of("error cabling/drop-too-long: the drop to radar is 7 m long; the limit is 6 m"),
-				Boats.findings(Boats.check(Boats.skerry("options { offshore }", LONG_DROP + " when offshore, else prepared"))));
+				Boats.findings(checked(Boats.skerry("options { offshore }", LONG_DROP + " when offshore, else prepared"))));
 	}
 
 	@Test
@@ -92,7 +92,7 @@ class OrderableBoatsTest {
 
 	@Test
 	void upToTheBoundEveryCombinationIsChecked() {
-		CheckReport report = Boats.check(Boats.skerry("options { " + options(12) + " }", LONG_DROP + " when o11"));
+		CheckReport report = checked(Boats.skerry("options { " + options(12) + " }", LONG_DROP + " when o11"));
 		assertEquals(4096, report.series().get(0).combinations());
 		assertEquals(List.of(), report.gaps());
 		assertEquals(List.of("error cabling/drop-too-long: the drop to radar is 7 m long; the limit is 6 m [when o11]"), Boats.findings(report));
@@ -100,7 +100,7 @@ class OrderableBoatsTest {
 
 	@Test
 	void beyondTheBoundTheReportSaysThatItIsNotAll() {
-		CheckReport report = Boats.check(Boats.skerry("options { " + options(40) + " }", LONG_DROP + " when o11"));
+		CheckReport report = checked(Boats.skerry("options { " + options(40) + " }", LONG_DROP + " when o11"));
 		assertFalse(report.complete());
 		assertFalse(report.series().get(0).allCombinations());
 		assertEquals(List.of("error cabling/drop-too-long: the drop to radar is 7 m long; the limit is 6 m [when for example o11]"), Boats.findings(report));
@@ -108,15 +108,15 @@ class OrderableBoatsTest {
 
 	@Test
 	void optionsThatContradictEachOtherAreAGapAndNoCleanReport() {
-		CheckReport report = Boats.check(Boats.skerry("options { one of a requires b, b }", ""));
+		CheckReport report = checked(Boats.skerry("options { one of a requires b, b }", ""));
 		assertEquals(1, report.series().get(0).combinations(), "b alone can be ordered");
-		report = Boats.check(Boats.skerry("options { one of a requires c, b requires c; c excludes a and b }", ""));
+		report = checked(Boats.skerry("options { one of a requires c, b requires c; c excludes a and b }", ""));
 		assertEquals(List.of("no boat of series Skerry can be ordered: its options contradict each other"), report.gaps());
 	}
 
 	@Test
 	void aSecondBackboneIsABackboneEvenIfNothingIsInIt() {
-		CheckReport report = Boats.check("""
+		CheckReport report = checked("""
 				import "standard:parts"
 				series Skerry {
 				  network instruments {
@@ -128,6 +128,11 @@ class OrderableBoatsTest {
 				""");
 		assertEquals(List.of("error cabling/several-backbones: instruments has 3 backbones; a network is one line with two ends, or two networks with a bridge between"),
 				Boats.findings(report).stream().filter(finding -> finding.contains(" cabling/")).toList());
+	}
+
+	/** Options of these tests need not change anything. */
+	private static CheckReport checked(String text) {
+		return Boats.check(text + "profile Trial from standard { series/option-never-used off }\n");
 	}
 
 	private static String options(int count) {

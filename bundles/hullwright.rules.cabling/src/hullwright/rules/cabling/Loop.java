@@ -5,6 +5,7 @@
 package hullwright.rules.cabling;
 
 import hullwright.analysis.line.ClosedLoops;
+import hullwright.network.Element;
 import hullwright.network.Join;
 import hullwright.network.Network;
 import hullwright.rules.BoatRule;
@@ -35,6 +36,7 @@ public final class Loop implements BoatRule {
 		for (Network network : boat.boat().networks()) {
 			for (Join join : ClosedLoops.of(network)) {
 				findings.add(boat.finding(join.origin())
+						.covers(join.legs().stream().map(Element::name).toList())
 						.value("from", JoinWords.of(join.from()))
 						.value("to", JoinWords.of(join.to()))
 						.fix(new Fix("Remove the cable that closes the loop", Fix.Reach.DESIGN, List.of(new Remove(join.origin()))))

@@ -20,7 +20,8 @@ public final class GendersDoNotMate implements BoatRule {
 	public RuleDescription description() {
 		return RuleDescription.of("connectors/genders-do-not-mate", "Pins meet pins", Severity.ERROR,
 				"{near} and {far} do not mate: both end in {nearEnd}",
-				"public cabling guide of a cable maker (N2-A) and display maker's pages (N2-B): every backbone cable has one end with pins and one with sockets");
+				"public cabling guide of a cable maker (N2-A) and display maker's pages (N2-B): every backbone cable has one end with pins and one with sockets")
+				.silencedBy("cabling/loop");
 	}
 
 	@Override

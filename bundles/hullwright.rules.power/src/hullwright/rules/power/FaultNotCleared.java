@@ -7,6 +7,7 @@ package hullwright.rules.power;
 import hullwright.analysis.electrics.StateElectrics;
 import hullwright.analysis.fault.ShortCircuit;
 import hullwright.network.PlacesInText;
+import hullwright.quantity.Duration;
 import hullwright.rules.BoatRule;
 import hullwright.rules.BoatUnderCheck;
 import hullwright.rules.Finding;
@@ -20,6 +21,9 @@ import java.util.Map;
  * A short circuit flows on because no fuse ends it, or longer than a conductor stands it. Told once for a network, where it is worst.
  */
 public final class FaultNotCleared implements BoatRule {
+
+	/** The conventional hour of protective devices. */
+	private static final Duration CONVENTIONAL = new Duration(3600);
 
 	@Override
 	public RuleDescription description() {
@@ -35,7 +39,7 @@ public final class FaultNotCleared implements BoatRule {
 		Map<String, Finding> findings = new LinkedHashMap<>();
 		for (StateElectrics state : boat.figures().electrics().states()) {
 			for (ShortCircuit fault : state.shortCircuits()) {
-				if (fault.verdict() == ShortCircuit.Verdict.NOT_ENDED || fault.verdict() == ShortCircuit.Verdict.ENDED_TOO_LATE) {
+				if (isHarmful(fault)) {
 					findings.putIfAbsent(fault.network(), boat.finding(places.of(fault.at()))
 							.value("at", ShortName.of(fault.at()))
 							.value("current", fault.current())
@@ -46,5 +50,11 @@ public final class FaultNotCleared implements BoatRule {
 			}
 		}
 		return List.copyOf(findings.values());
+	}
+
+	/** A fuse of the conductor's own rating lets a little more through for up to an hour; that is how fuses are, and conductors stand it. */
+	private static boolean isHarmful(ShortCircuit fault) {
+		return fault.verdict() == ShortCircuit.Verdict.ENDED_TOO_LATE
+				|| fault.verdict() == ShortCircuit.Verdict.NOT_ENDED && fault.stands().filter(CONVENTIONAL::exceeds).isPresent();
 	}
 }

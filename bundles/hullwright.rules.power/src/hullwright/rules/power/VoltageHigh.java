@@ -40,7 +40,7 @@ public final class VoltageHigh implements BoatRule {
 					.value("device", device.simpleName())
 					.value("voltage", reading.voltage())
 					.value("limit", reading.voltage().plus(reading.belowHighest().orElseThrow()))
-					.value("others", worst.others() == 0 ? "" : "; so do " + worst.others() + " more devices on this feed")
+					.value("others", worst.others() == 0 ? "" : "; " + worst.others() + " more on this feed")
 					.covers(worst.affected())
 					.build());
 		}

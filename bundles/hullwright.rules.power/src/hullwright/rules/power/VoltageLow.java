@@ -59,7 +59,7 @@ public final class VoltageLow implements BoatRule {
 						.value("voltage", reading.voltage())
 						.value("when", when + StateFlow.words(worst.state()))
 						.value("limit", reading.voltage().minus(reading.aboveLowest().orElseThrow()))
-						.value("others", worst.others() == 0 ? "" : "; so do " + worst.others() + " more devices on this feed")
+						.value("others", worst.others() == 0 ? "" : "; " + worst.others() + " more on this feed")
 						.covers(worst.affected())
 						.build();
 				worst.affected().forEach(each -> findings.put(each, told));

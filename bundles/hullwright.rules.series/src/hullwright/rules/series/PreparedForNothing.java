@@ -4,6 +4,7 @@
  */
 package hullwright.rules.series;
 
+import hullwright.network.CableRun;
 import hullwright.network.Origin;
 import hullwright.rules.Finding;
 import hullwright.rules.RuleDescription;
@@ -39,7 +40,7 @@ public final class PreparedForNothing implements SeriesRule {
 		series.boats().flatMap(boat -> boat.networks().stream()).flatMap(network -> network.drops().stream()).forEach(drop -> {
 			if (drop.device().isPresent()) {
 				served.add(drop.name());
-			} else if (!drop.legs().isEmpty()) {
+			} else if (drop.legs().stream().anyMatch(CableRun.class::isInstance)) {
 				waiting.putIfAbsent(drop.name(), drop.origin());
 			}
 		});
