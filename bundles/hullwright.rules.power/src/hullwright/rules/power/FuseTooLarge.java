@@ -5,16 +5,23 @@
 package hullwright.rules.power;
 
 import hullwright.analysis.power.FuseProtection;
+import hullwright.network.Boat;
 import hullwright.network.Origin;
 import hullwright.network.PlacesInText;
+import hullwright.network.part.FuseKind;
+import hullwright.quantity.Current;
 import hullwright.rules.BoatRule;
 import hullwright.rules.BoatUnderCheck;
 import hullwright.rules.Finding;
 import hullwright.rules.RuleDescription;
 import hullwright.rules.Severity;
+import hullwright.rules.edit.Fix;
+import hullwright.rules.edit.SetProperty;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -43,6 +50,7 @@ public final class FuseTooLarge implements BoatRule {
 				Origin owner = places.of(each.owner());
 				Finding.Builder finding = each.onDrop() ? boat.advice(owner)
 						: each.share() > NEXT_STANDARD_SIZE ? boat.finding(owner) : boat.warning(owner);
+				smaller(boat.boat(), each, owner).ifPresent(finding::fix);
 				findings.add(finding
 						.value("owner", owner.simpleName())
 						.value("rating", each.fuse().rating())
@@ -53,5 +61,17 @@ public final class FuseTooLarge implements BoatRule {
 			}
 		}
 		return findings;
+	}
+
+	/** The largest fuse of the same kind that protects the conductor, where a supply has the fuse. */
+	private static Optional<Fix> smaller(Boat boat, FuseProtection protection, Origin owner) {
+		if (boat.power().supplies().stream().noneMatch(supply -> supply.name().equals(protection.owner()))) {
+			return Optional.empty();
+		}
+		Optional<FuseKind> kind = protection.fuse().kind();
+		List<Current> made = kind.map(FuseKind::ratings).filter(ratings -> !ratings.isEmpty()).orElse(List.of(protection.rated()));
+		return made.stream().filter(rating -> !rating.exceeds(protection.rated())).max(Comparator.naturalOrder())
+				.map(rating -> new Fix("Fit a fuse of " + rating, Fix.Reach.DESIGN,
+						List.of(new SetProperty(owner, "fuse", rating + kind.map(each -> " of " + each.identity().name()).orElse("")))));
 	}
 }
