@@ -58,12 +58,12 @@ class HullServerTest {
 	private static final String BOAT = """
 			import "standard:parts"
 
-			series Dinghy "Dinghy for tests" revision "A" { supply house { 12 V; fuse 3 A }
+			series Dinghy "Dinghy for tests" revision "A" {
 				places { helm "Helm" }
 				supply battery { 12 V, lowest 11 V, highest 14.6 V; fuse 3 A; lead 2 m each way of 1.5 mm2 }
 				network instruments of kind instrument bus {
 					backbone of light {
-						terminator left : endFemale at helm tap inlet : plainTap from house earths shield
+						terminator left : endFemale at helm
 						tap feed : midTap at helm from battery earths shield
 						cable 1 m
 						tee block : block4 at helm

@@ -5,11 +5,14 @@
 package hullwright.rules.data;
 
 import hullwright.analysis.data.SeveralSources;
+import hullwright.network.Origin;
 import hullwright.rules.BoatRule;
 import hullwright.rules.BoatUnderCheck;
 import hullwright.rules.Finding;
 import hullwright.rules.RuleDescription;
 import hullwright.rules.Severity;
+import hullwright.rules.edit.Fix;
+import hullwright.rules.edit.SetProperty;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -42,7 +45,15 @@ public final class SameInstance implements BoatRule {
 					.value("devices", InWords.names(devices))
 					.value("messages", InWords.messages(shared.stream().map(SeveralSources::use).toList()))
 					.value("instance", InWords.list(shared.stream().map(one -> String.valueOf(one.instance().orElseThrow())).distinct().toList()))
+					.fix(ofItsOwn(onBoard.origin(devices.get(devices.size() - 1)), shared))
 					.build();
 		}).toList();
+	}
+
+	/** The last of them gets the next number; whether that is free is found out when the fix is tried. */
+	private static Fix ofItsOwn(Origin device, List<SeveralSources> shared) {
+		int next = shared.stream().mapToInt(each -> each.instance().orElseThrow()).max().orElse(0) + 1;
+		return new Fix("Set " + device.simpleName() + " to instance " + next, Fix.Reach.DESIGN,
+				List.of(new SetProperty(device, "instance", String.valueOf(next))));
 	}
 }

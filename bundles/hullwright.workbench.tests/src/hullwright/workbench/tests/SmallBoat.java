@@ -16,7 +16,7 @@ final class SmallBoat {
 
 			/* A dinghy,
 			   for tests only. */
-			series Dinghy "Dinghy for tests" revision "A" { supply house { 12 V; fuse 3 A }
+			series Dinghy "Dinghy for tests" revision "A" {
 
 				places {
 					helm "Helm"
@@ -33,7 +33,7 @@ final class SmallBoat {
 
 				network instruments of kind instrument bus {
 					backbone of light {
-						terminator left : endFemale at helm tap inlet : plainTap from house earths shield
+						terminator left : endFemale at helm
 						tap feed : midTap at helm from battery earths shield
 						cable 1 m
 						tee block : block4 at helm
