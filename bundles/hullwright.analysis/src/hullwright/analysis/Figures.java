@@ -17,6 +17,7 @@ import hullwright.analysis.serial.SerialRelay;
 import hullwright.analysis.serial.SerialRelays;
 import hullwright.analysis.serial.Waiting;
 import hullwright.analysis.traffic.BusFigures;
+import hullwright.analysis.traffic.DevicesOnNetwork;
 import hullwright.analysis.wiring.CutOff;
 import hullwright.analysis.wiring.Joint;
 import hullwright.analysis.wiring.Joints;
@@ -24,8 +25,6 @@ import hullwright.analysis.wiring.Wiring;
 import hullwright.network.Backbone;
 import hullwright.network.Boat;
 import hullwright.network.Drop;
-import hullwright.network.FittedDevice;
-import hullwright.network.Fitting;
 import hullwright.network.Network;
 import hullwright.network.WirelessHop;
 import hullwright.network.power.PowerState;
@@ -36,7 +35,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.stream.Stream;
 
 /**
  * The figures of one boat, each computed when it is first asked for and then kept, so that rules may ask freely. For use by
@@ -107,10 +105,7 @@ public final class Figures {
 
 	/** How many devices are plugged into a network. One with several addresses, or with two ports there, counts once. */
 	public int nodesOf(Network network) {
-		return (int) Stream.concat(network.drops().stream().flatMap(drop -> drop.device().stream()),
-				network.backbones().stream().flatMap(backbone -> backbone.elements().stream())
-						.flatMap(element -> element instanceof Fitting fitting ? fitting.details().device().stream() : Stream.empty()))
-				.map(FittedDevice::name).distinct().count();
+		return DevicesOnNetwork.of(network).all().size();
 	}
 
 	/** Where connectors meet in a network. */

@@ -38,6 +38,11 @@ public final class ConductorLimit {
 	private ConductorLimit() {
 	}
 
+	/** What a conductor carries for ever: what a catalog says, else 6 A for each mm² (common practice). */
+	public static Current bears(ConductorSize size, Optional<Current> rated) {
+		return rated.orElseGet(() -> new Current(USUAL_DENSITY * CopperConductor.squareMillimetres(size)));
+	}
+
 	/**
 	 * How long a conductor stands a current.
 	 *
@@ -47,7 +52,7 @@ public final class ConductorLimit {
 	public static Optional<Duration> stands(ConductorSize size, Optional<Current> rated, Current current) {
 		double amperes = Math.abs(current.amperes());
 		double squareMillimetres = CopperConductor.squareMillimetres(size);
-		double forEver = rated.map(Current::amperes).orElse(USUAL_DENSITY * squareMillimetres);
+		double forEver = bears(size, rated).amperes();
 		if (amperes <= forEver) {
 			return Optional.empty();
 		}

@@ -14,7 +14,8 @@ import hullwright.quantity.Duration;
 
 /**
  * How long a fuse or breaker takes at most to open. Its catalog gives points of its curve; between two of them a straight line is
- * drawn on logarithmic axes, the way data sheets print such curves; where zero has no place on them, the slower point holds.
+ * drawn on logarithmic axes, the way data sheets print such curves; where zero has no place on them, the slower point holds. Beyond
+ * its last point a fuse lets no more energy through: the time falls with the square of the current (common practice).
  */
 public final class FuseCurve {
 
@@ -43,6 +44,6 @@ public final class FuseCurve {
 			}
 			below = above;
 		}
-		return Optional.of(below.within());
+		return Optional.of(new Duration(below.within().seconds() * Math.pow(below.times() / times, 2)));
 	}
 }

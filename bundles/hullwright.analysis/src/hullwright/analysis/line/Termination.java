@@ -25,10 +25,9 @@ import hullwright.network.part.Terminator;
  * @param end the part that terminates the end where the text ends, or that holds what does, if there is one
  * @param openAtStart the connector that lies open at the start, if the start is not terminated and the connector is known
  * @param openAtEnd the connector that lies open at the end, if the end is not terminated and the connector is known
- * @param total how many terminating resistors the backbone and what hangs on it have, wherever they are
  */
 public record Termination(Optional<Fitting> start, Optional<Fitting> end, Optional<Connector> openAtStart,
-		Optional<Connector> openAtEnd, int total) {
+		Optional<Connector> openAtEnd) {
 
 	/**
 	 * The termination of a backbone. A single terminator ends one side only, that where the text starts.
@@ -39,12 +38,7 @@ public record Termination(Optional<Fitting> start, Optional<Fitting> end, Option
 	public static Termination of(Backbone backbone, List<Drop> drops, List<Feed> feeds) {
 		List<Element> elements = backbone.elements();
 		if (elements.isEmpty()) {
-			return new Termination(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), 0);
-		}
-		int total = 0;
-		for (Element element : elements) {
-			total += terminates(element) ? 1 : 0;
-			total += pluggedInto(element, drops, feeds);
+			return new Termination(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
 		}
 		Element first = elements.get(0);
 		Element last = elements.get(elements.size() - 1);
@@ -52,11 +46,11 @@ public record Termination(Optional<Fitting> start, Optional<Fitting> end, Option
 		Optional<Fitting> end = elements.size() == 1 && start.isPresent() ? Optional.empty() : terminating(last, drops, feeds);
 		return new Termination(start, end,
 				start.isPresent() ? Optional.empty() : first.towardsStart(),
-				end.isPresent() ? Optional.empty() : last.towardsEnd(), total);
+				end.isPresent() ? Optional.empty() : last.towardsEnd());
 	}
 
 	private static Optional<Fitting> terminating(Element end, List<Drop> drops, List<Feed> feeds) {
-		return end instanceof Fitting fitting && (terminates(end) || pluggedInto(end, drops, feeds) > 0)
+		return end instanceof Fitting fitting && (terminates(end) || isPluggedInto(end, drops, feeds))
 				? Optional.of(fitting)
 				: Optional.empty();
 	}
@@ -66,16 +60,13 @@ public record Termination(Optional<Fitting> start, Optional<Fitting> end, Option
 				|| fitting.part() instanceof DeviceModel device && device.terminates().isPresent());
 	}
 
-	private static int pluggedInto(Element element, List<Drop> drops, List<Feed> feeds) {
-		long devices = drops.stream()
+	private static boolean isPluggedInto(Element element, List<Drop> drops, List<Feed> feeds) {
+		return drops.stream()
 				.filter(drop -> drop.from().part().equals(element.name()))
-				.filter(drop -> drop.device().flatMap(device -> device.model().terminates()).isPresent())
-				.count();
-		long cords = feeds.stream()
-				.filter(feed -> feed.from().part().equals(element.name()))
-				.filter(feed -> feed.legs().stream().anyMatch(leg -> leg instanceof Fitting fitting && fitting.part() instanceof Cord cord
-						&& cord.terminates().isPresent()))
-				.count();
-		return (int) (devices + cords);
+				.anyMatch(drop -> drop.device().flatMap(device -> device.model().terminates()).isPresent())
+				|| feeds.stream()
+						.filter(feed -> feed.from().part().equals(element.name()))
+						.flatMap(feed -> feed.legs().stream())
+						.anyMatch(leg -> leg instanceof Fitting fitting && fitting.part() instanceof Cord cord && cord.terminates().isPresent());
 	}
 }

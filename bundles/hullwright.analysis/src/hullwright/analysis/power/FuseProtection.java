@@ -4,6 +4,7 @@
  */
 package hullwright.analysis.power;
 
+import hullwright.analysis.fault.ConductorLimit;
 import hullwright.analysis.wiring.Medium;
 import hullwright.analysis.wiring.Span;
 import hullwright.analysis.wiring.SupplyEntry;
@@ -14,6 +15,7 @@ import hullwright.network.Feed;
 import hullwright.network.Network;
 import hullwright.network.part.Fuse;
 import hullwright.network.power.Supply;
+import hullwright.network.power.SupplyLead;
 import hullwright.quantity.Current;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -32,13 +34,23 @@ import java.util.Set;
  *
  * @param owner the qualified name of the supply, tap or cord that the fuse belongs to
  * @param fuse the fuse
- * @param conductor the qualified name of the cable, cord or lead
+ * @param conductor the qualified name of the cable or cord; for a lead that of the supply or of the device that it feeds
  * @param rated what that may carry
- * @param onDrop whether it is on a drop, where a fault is less likely and only one device is behind it
+ * @param kind what kind of conductor it is
  */
-public record FuseProtection(String owner, Fuse fuse, String conductor, Current rated, boolean onDrop) {
+public record FuseProtection(String owner, Fuse fuse, String conductor, Current rated, Kind kind) {
 
-	/** What each fuse of a boat protects, once for the backbone and feeds and once for drops, in the order of the wiring. */
+	/** What a fuse protects. */
+	public enum Kind {
+		/** The wires from a breaker to where it feeds a network, or a device that has a supply of its own. */
+		LEAD,
+		/** A cable of a backbone, or a cord and its cables. */
+		TRUNK,
+		/** A cable of a drop, where a fault is less likely and one device is behind it. */
+		DROP
+	}
+
+	/** What each fuse of a boat protects, once for leads, backbones and feeds and once for drops, in the order of the wiring. */
 	public static List<FuseProtection> of(Boat boat, Wiring wiring) {
 		return new Search(boat, wiring).found();
 	}
@@ -117,16 +129,28 @@ public record FuseProtection(String owner, Fuse fuse, String conductor, Current 
 		private Map<String, FuseProtection> weakest() {
 			Set<String> trunk = trunk();
 			Map<String, FuseProtection> weakest = new LinkedHashMap<>();
+			boat.power().supplies().forEach(supply -> supply.lead().ifPresent(lead -> lead(supply, supply.name(), lead, weakest)));
+			boat.fittedDevices().forEach(device -> device.settings().feeds().forEach(feed -> feed.lead().ifPresent(lead -> boat.power().supplies().stream()
+					.filter(supply -> supply.name().equals(feed.supply())).findFirst().ifPresent(supply -> lead(supply, device.name(), lead, weakest)))));
 			for (Span span : wiring.spans()) {
 				Optional<Current> rated = span.medium() instanceof Medium.Conductors ? span.medium().rated() : Optional.empty();
 				Limit limit = larger(limits.get(span.from()), limits.get(span.to()));
 				if (span.passes().supply() && rated.isPresent() && limit != null) {
-					boolean onDrop = !trunk.contains(span.element());
-					weakest.merge(limit.owner + (onDrop ? " on drops" : ""), new FuseProtection(limit.owner, limit.fuse, span.element(), rated.get(), onDrop),
-							(known, next) -> next.share() > known.share() ? next : known);
+					Kind kind = trunk.contains(span.element()) ? Kind.TRUNK : Kind.DROP;
+					keep(weakest, limit.owner + (kind == Kind.DROP ? " on drops" : ""), new FuseProtection(limit.owner, limit.fuse, span.element(), rated.get(), kind));
 				}
 			}
 			return weakest;
+		}
+
+		/** The wires from a breaker to a network or to a device have that breaker only. */
+		private static void lead(Supply supply, String owner, SupplyLead lead, Map<String, FuseProtection> weakest) {
+			supply.fuse().ifPresent(fuse -> keep(weakest, supply.name(),
+					new FuseProtection(supply.name(), fuse, owner, ConductorLimit.bears(lead.size(), Optional.empty()), Kind.LEAD)));
+		}
+
+		private static void keep(Map<String, FuseProtection> weakest, String key, FuseProtection found) {
+			weakest.merge(key, found, (known, next) -> next.share() > known.share() ? next : known);
 		}
 
 		private static Limit larger(Limit one, Limit other) {

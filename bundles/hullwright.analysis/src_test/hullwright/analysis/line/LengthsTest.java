@@ -16,8 +16,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import hullwright.analysis.line.TerminatorPlace.Where;
 import hullwright.network.Backbone;
 import hullwright.network.Drop;
+import hullwright.network.Feed;
+import hullwright.network.Network;
+import hullwright.network.NetworkKind;
+import hullwright.network.Origin;
 import hullwright.quantity.Length;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -104,7 +109,7 @@ class LengthsTest {
 		assertTrue(both.start().isPresent() && both.end().isPresent());
 		Termination misplaced = Termination.of(backbone(terminator("a"), terminator("b"), run(1, LIGHT)), List.of(), List.of());
 		assertTrue(misplaced.start().isPresent() && misplaced.end().isEmpty());
-		assertEquals(2, misplaced.total());
+		assertEquals(List.of(Where.AT_END, Where.BETWEEN), places(backbone(terminator("a"), terminator("b"), run(1, LIGHT))));
 		Termination single = Termination.of(backbone(terminator("a")), List.of(), List.of());
 		assertTrue(single.start().isPresent() && single.end().isEmpty());
 	}
@@ -115,9 +120,16 @@ class LengthsTest {
 		Backbone walk = backbone(tee("first"), run(5, LIGHT), tee("middle"), run(10, LIGHT), terminator("end"));
 		Termination atTheEnd = Termination.of(walk, List.of(), List.of(Lines.terminatedFeed("first")));
 		assertEquals("first", atTheEnd.start().orElseThrow().name());
-		assertEquals(2, atTheEnd.total());
+		assertEquals(List.of(Where.AT_END, Where.AT_END), places(walk, Lines.terminatedFeed("first")));
 		Termination inTheMiddle = Termination.of(walk, List.of(), List.of(Lines.terminatedFeed("middle")));
 		assertTrue(inTheMiddle.start().isEmpty());
-		assertEquals(2, inTheMiddle.total());
+		assertEquals(List.of(Where.AT_END, Where.BUILT_IN), places(walk, Lines.terminatedFeed("middle")));
+		assertEquals(List.of(Where.AT_END, Where.AT_END, Where.BUILT_IN), places(walk, Lines.terminatedFeed("first"), Lines.terminatedFeed("first")),
+				"a second cord at the same part closes nothing");
+	}
+
+	private static List<Where> places(Backbone walk, Feed... feeds) {
+		Network network = new Network("bus", NetworkKind.INSTRUMENT_BUS, List.of(walk), List.of(), List.of(feeds), List.of(), List.of(), Origin.nowhere("bus"));
+		return TerminatorPlace.of(network, walk).stream().map(TerminatorPlace::where).toList();
 	}
 }

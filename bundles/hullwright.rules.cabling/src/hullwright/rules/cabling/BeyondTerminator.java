@@ -4,16 +4,13 @@
  */
 package hullwright.rules.cabling;
 
-import hullwright.analysis.line.TerminatorPlace;
 import hullwright.analysis.line.TerminatorPlace.Where;
 import hullwright.network.Backbone;
-import hullwright.network.Network;
 import hullwright.rules.BoatRule;
 import hullwright.rules.BoatUnderCheck;
 import hullwright.rules.Finding;
 import hullwright.rules.RuleDescription;
 import hullwright.rules.Severity;
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -30,20 +27,7 @@ public final class BeyondTerminator implements BoatRule {
 
 	@Override
 	public List<Finding> check(BoatUnderCheck boat) {
-		List<Finding> findings = new ArrayList<>();
-		for (Network network : boat.boat().networks()) {
-			for (Backbone backbone : network.backbones()) {
-				int open = OpenEnds.of(boat, network, backbone);
-				for (TerminatorPlace place : boat.figures().terminatorsOf(network, backbone)) {
-					if (place.where() == Where.IN_LINE_BETWEEN) {
-						Finding.Builder finding = boat.finding(place.origin())
-								.value("beyond", place.beyond().map(PartWords::of).orElseThrow())
-								.value("part", PartWords.of(place));
-						findings.add((open == 1 ? finding.covers(List.of(backbone.name())) : finding).build());
-					}
-				}
-			}
-		}
-		return findings;
+		return FittedTerminator.of(boat).stream().filter(terminator -> terminator.place().where() == Where.IN_LINE_BETWEEN)
+				.map(terminator -> terminator.finding(boat).value("beyond", terminator.place().beyond().map(PartWords::of).orElseThrow()).build()).toList();
 	}
 }

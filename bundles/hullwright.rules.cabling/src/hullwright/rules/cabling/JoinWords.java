@@ -4,6 +4,7 @@
  */
 package hullwright.rules.cabling;
 
+import hullwright.network.Origin;
 import hullwright.network.PortRef;
 
 /**
@@ -15,7 +16,7 @@ final class JoinWords {
 	}
 
 	static String of(PortRef end) {
-		String part = end.part().substring(end.part().lastIndexOf('.') + 1);
+		String part = Origin.nowhere(end.part()).simpleName();
 		return end.port().map(port -> part + "." + port).orElse(part);
 	}
 }

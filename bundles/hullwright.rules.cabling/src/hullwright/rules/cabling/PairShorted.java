@@ -7,6 +7,8 @@ package hullwright.rules.cabling;
 import hullwright.analysis.line.LineFigures;
 import hullwright.analysis.line.LineProblem;
 import hullwright.network.Network;
+import hullwright.network.Origin;
+import hullwright.network.PlacesInText;
 import hullwright.rules.BoatRule;
 import hullwright.rules.BoatUnderCheck;
 import hullwright.rules.Finding;
@@ -36,8 +38,9 @@ public final class PairShorted implements BoatRule {
 			for (LineProblem problem : line.problems()) {
 				if (problem instanceof LineProblem.Shorted shorted) {
 					String part = shorted.by().get(0);
-					findings.add(boat.finding(network.origin())
-							.value("part", part.substring(part.lastIndexOf('.') + 1))
+					Origin place = new PlacesInText(boat.boat()).of(part);
+					findings.add(boat.finding(place)
+							.value("part", place.simpleName())
 							.value("network", network.origin().simpleName())
 							.covers(shorted.by())
 							.build());

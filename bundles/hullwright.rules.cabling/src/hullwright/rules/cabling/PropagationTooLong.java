@@ -44,14 +44,10 @@ public final class PropagationTooLong implements BoatRule {
 	private static Finding finding(BoatUnderCheck boat, Origin line, Propagation propagation) {
 		return boat.finding(line)
 				.value("delay", propagation.delay())
-				.value("from", simple(propagation.from()))
-				.value("to", simple(propagation.to()))
+				.value("from", Origin.nowhere(propagation.from()).simpleName())
+				.value("to", Origin.nowhere(propagation.to()).simpleName())
 				.value("distance", propagation.distance())
 				.value("limit", propagation.allowed())
 				.build();
-	}
-
-	private static String simple(String name) {
-		return name.substring(name.lastIndexOf('.') + 1);
 	}
 }

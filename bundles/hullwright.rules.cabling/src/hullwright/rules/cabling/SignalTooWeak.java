@@ -43,14 +43,10 @@ public final class SignalTooWeak implements BoatRule {
 
 	private static Finding finding(BoatUnderCheck boat, Origin line, SignalLevel worst) {
 		return boat.finding(line)
-				.value("receiver", simple(worst.receiver()))
-				.value("sender", simple(worst.sender()))
+				.value("receiver", Origin.nowhere(worst.receiver()).simpleName())
+				.value("sender", Origin.nowhere(worst.sender()).simpleName())
 				.value("level", worst.heard())
 				.value("limit", SignalLevel.THRESHOLD)
 				.build();
-	}
-
-	private static String simple(String name) {
-		return name.substring(name.lastIndexOf('.') + 1);
 	}
 }

@@ -4,11 +4,10 @@
  */
 package hullwright.rules.cabling;
 
-import hullwright.analysis.line.TerminatorPlace;
 import hullwright.analysis.line.TerminatorPlace.Where;
+import hullwright.analysis.line.TerminatorPlace;
 import hullwright.network.Backbone;
 import hullwright.network.Element;
-import hullwright.network.Network;
 import hullwright.rules.BoatRule;
 import hullwright.rules.BoatUnderCheck;
 import hullwright.rules.Finding;
@@ -17,7 +16,6 @@ import hullwright.rules.Severity;
 import hullwright.rules.edit.Fix;
 import hullwright.rules.edit.InsertInBackbone.Side;
 import hullwright.rules.edit.MoveInBackbone;
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -34,28 +32,15 @@ public final class TerminatorMisplaced implements BoatRule {
 
 	@Override
 	public List<Finding> check(BoatUnderCheck boat) {
-		List<Finding> findings = new ArrayList<>();
-		for (Network network : boat.boat().networks()) {
-			for (Backbone backbone : network.backbones()) {
-				int open = OpenEnds.of(boat, network, backbone);
-				for (TerminatorPlace place : boat.figures().terminatorsOf(network, backbone)) {
-					if (place.where() == Where.BETWEEN || place.where() == Where.BUILT_IN && open > 0) {
-						findings.add(finding(boat, backbone, place, open));
-					}
-				}
-			}
-		}
-		return findings;
+		return FittedTerminator.of(boat).stream()
+				.filter(terminator -> terminator.place().where() == Where.BETWEEN || terminator.place().where() == Where.BUILT_IN && terminator.openEnds() > 0)
+				.map(terminator -> finding(boat, terminator)).toList();
 	}
 
-	private static Finding finding(BoatUnderCheck boat, Backbone backbone, TerminatorPlace place, int open) {
-		Finding.Builder finding = boat.finding(place.origin())
-				.value("part", PartWords.of(place))
-				.value("beyond", place.beyond().map(PartWords::of).orElse("an open end"));
-		if (open == 1) {
-			finding.covers(List.of(backbone.name()));
-		}
-		place.beyond().ifPresent(beyond -> finding.fix(toTheEnd(backbone, place, beyond)));
+	private static Finding finding(BoatUnderCheck boat, FittedTerminator terminator) {
+		TerminatorPlace place = terminator.place();
+		Finding.Builder finding = terminator.finding(boat).value("beyond", place.beyond().map(PartWords::of).orElse("an open end"));
+		place.beyond().ifPresent(beyond -> finding.fix(toTheEnd(terminator.backbone(), place, beyond)));
 		return finding.build();
 	}
 

@@ -54,23 +54,24 @@ public final class TerminatorMissing implements BoatRule {
 
 	private static void check(BoatUnderCheck boat, Network network, Backbone backbone, List<Finding> findings) {
 		Termination termination = boat.figures().terminationOf(network, backbone);
+		int fitted = boat.figures().terminatorsOf(network, backbone).size();
 		List<Element> elements = backbone.elements();
 		if (termination.start().isEmpty()) {
-			findings.add(finding(boat, backbone, End.START, elements.get(0), termination, termination.openAtStart()));
+			findings.add(finding(boat, backbone, End.START, elements.get(0), fitted, termination.openAtStart()));
 		}
 		if (termination.end().isEmpty()) {
-			findings.add(finding(boat, backbone, End.END, elements.get(elements.size() - 1), termination, termination.openAtEnd()));
+			findings.add(finding(boat, backbone, End.END, elements.get(elements.size() - 1), fitted, termination.openAtEnd()));
 		}
 	}
 
-	private static Finding finding(BoatUnderCheck boat, Backbone backbone, End end, Element neighbour, Termination termination,
+	private static Finding finding(BoatUnderCheck boat, Backbone backbone, End end, Element neighbour, int fitted,
 			Optional<Connector> open) {
 		String which = end.name().toLowerCase(Locale.ROOT);
 		Finding.Builder finding = boat.finding(backbone.origin().shownAt(neighbour.origin()))
 				.key(which)
 				.value("end", which)
 				.value("neighbour", PartWords.of(neighbour))
-				.value("fitted", termination.total())
+				.value("fitted", fitted)
 				.value("needed", NEEDED);
 		open.flatMap(connector -> mating(boat.boat().partsOnOffer(), connector))
 				.ifPresent(terminator -> finding.fix(fix(backbone, end, which, terminator)));

@@ -4,16 +4,12 @@
  */
 package hullwright.rules.cabling;
 
-import hullwright.analysis.line.TerminatorPlace;
 import hullwright.analysis.line.TerminatorPlace.Where;
-import hullwright.network.Backbone;
-import hullwright.network.Network;
 import hullwright.rules.BoatRule;
 import hullwright.rules.BoatUnderCheck;
 import hullwright.rules.Finding;
 import hullwright.rules.RuleDescription;
 import hullwright.rules.Severity;
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -32,19 +28,7 @@ public final class TerminatorTooMany implements BoatRule {
 
 	@Override
 	public List<Finding> check(BoatUnderCheck boat) {
-		List<Finding> findings = new ArrayList<>();
-		for (Network network : boat.boat().networks()) {
-			for (Backbone backbone : network.backbones()) {
-				if (OpenEnds.of(boat, network, backbone) == 0) {
-					List<TerminatorPlace> places = boat.figures().terminatorsOf(network, backbone);
-					places.stream().filter(place -> place.where() == Where.BUILT_IN).forEach(place -> findings.add(boat.finding(place.origin())
-							.value("part", PartWords.of(place))
-							.value("fitted", places.size())
-							.value("allowed", ALLOWED)
-							.build()));
-				}
-			}
-		}
-		return findings;
+		return FittedTerminator.of(boat).stream().filter(terminator -> terminator.openEnds() == 0 && terminator.place().where() == Where.BUILT_IN)
+				.map(terminator -> terminator.finding(boat).value("fitted", terminator.fitted()).value("allowed", ALLOWED).build()).toList();
 	}
 }

@@ -55,12 +55,8 @@ public final class AdapterWithoutPower implements BoatRule {
 		}
 		cuts.stream().filter(cut -> cut.part().equals(element.name())).findFirst().ifPresent(cut -> findings.add(finding
 				.value("adapter", adapter.identity().name())
-				.value("devices", cut.devices().stream().map(AdapterWithoutPower::simpleName).collect(Collectors.joining(", ")))
+				.value("devices", cut.devices().stream().map(device -> device.origin().simpleName()).collect(Collectors.joining(", ")))
 				.covers(cut.devices().stream().map(FittedDevice::name).toList())
 				.build()));
-	}
-
-	private static String simpleName(FittedDevice device) {
-		return device.name().substring(device.name().lastIndexOf('.') + 1);
 	}
 }

@@ -10,6 +10,7 @@ import hullwright.network.Drop;
 import hullwright.network.FittedDevice;
 import hullwright.network.Fitting;
 import hullwright.network.Network;
+import hullwright.network.Origin;
 import hullwright.network.layout.Way;
 import hullwright.network.part.DeviceModel;
 import hullwright.quantity.Length;
@@ -44,7 +45,7 @@ public final class LeadAndNeedlessCable implements BoatRule {
 					findings.add(boat.finding(drop.origin())
 							.value("device", drop.origin().simpleName())
 							.value("lead", length.lead())
-							.value("port", drop.from().part().substring(drop.from().part().lastIndexOf('.') + 1) + "." + drop.from().port().orElse(0))
+							.value("port", Origin.nowhere(drop.from().part()).simpleName() + "." + drop.from().port().orElse(0))
 							.value("cable", length.cable())
 							.build());
 				}

@@ -6,7 +6,6 @@ package hullwright.rules.connectors;
 
 import hullwright.network.Network;
 import hullwright.network.Origin;
-import hullwright.network.PortRef;
 import hullwright.rules.BoatRule;
 import hullwright.rules.BoatUnderCheck;
 import hullwright.rules.Finding;
@@ -38,7 +37,7 @@ public final class PortUsedTwice implements BoatRule {
 	private record Port(String owner, String name) {
 
 		String label() {
-			return owner.substring(owner.lastIndexOf('.') + 1) + "." + name;
+			return Origin.nowhere(owner).simpleName() + "." + name;
 		}
 	}
 
@@ -46,13 +45,8 @@ public final class PortUsedTwice implements BoatRule {
 	public List<Finding> check(BoatUnderCheck boat) {
 		Map<Port, List<Plugged>> used = new LinkedHashMap<>();
 		for (Network network : boat.boat().networks()) {
-			network.drops().forEach(drop -> note(used, drop.from(), "drop " + drop.origin().simpleName(), drop.origin()));
-			network.feeds().forEach(feed -> note(used, feed.from(), "feed " + feed.origin().simpleName(), feed.origin()));
-			network.joins().forEach(join -> {
-				note(used, join.from(), join.origin().simpleName(), join.origin());
-				note(used, join.to(), join.origin().simpleName(), join.origin());
-			});
-			network.caps().forEach(cap -> note(used, cap.port(), "cap " + cap.cap().identity().name(), cap.origin()));
+			PortClaim.of(network).forEach(claim -> claim.port().port()
+					.ifPresent(number -> note(used, new Port(claim.port().part(), String.valueOf(number)), claim.kind(), claim.origin())));
 			network.drops().forEach(drop -> drop.device().ifPresent(device -> drop.devicePort()
 					.or(() -> device.model().ports().keySet().stream().findFirst())
 					.ifPresent(port -> note(used, new Port(device.name(), port),
@@ -69,10 +63,6 @@ public final class PortUsedTwice implements BoatRule {
 			}
 		});
 		return findings;
-	}
-
-	private static void note(Map<Port, List<Plugged>> used, PortRef port, String label, Origin origin) {
-		port.port().ifPresent(number -> note(used, new Port(port.part(), String.valueOf(number)), label, origin));
 	}
 
 	private static void note(Map<Port, List<Plugged>> used, Port port, String label, Origin origin) {

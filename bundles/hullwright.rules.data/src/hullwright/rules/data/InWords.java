@@ -5,6 +5,7 @@
 package hullwright.rules.data;
 
 import hullwright.network.DevicePortRef;
+import hullwright.network.Origin;
 import hullwright.network.data.MessageUse;
 import hullwright.quantity.BitRate;
 import java.util.Collection;
@@ -29,7 +30,7 @@ final class InWords {
 
 	/** The last part of a qualified name, as the text writes it. */
 	static String name(String qualified) {
-		return qualified.substring(qualified.lastIndexOf('.') + 1);
+		return Origin.nowhere(qualified).simpleName();
 	}
 
 	/** Messages of which any one will do, with the title of the first: {@code heading (127250 as magnetic or 127250 as true)}. */

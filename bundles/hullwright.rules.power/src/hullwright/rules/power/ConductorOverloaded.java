@@ -20,7 +20,8 @@ import java.util.Set;
 import java.util.stream.Stream;
 
 /**
- * A cable, a lead or a contact carries more than it may. Told once for a stretch of supply conductor, where it is worst.
+ * A cable, the lead of a device or a contact of a network carries more than it may. Told once for a network, where it is worst. What
+ * the leads of supplies bear is held against their fuses.
  */
 public final class ConductorOverloaded implements BoatRule {
 

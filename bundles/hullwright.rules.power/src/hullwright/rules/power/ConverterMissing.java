@@ -41,7 +41,7 @@ public final class ConverterMissing implements BoatRule {
 			Map<String, DeviceReading> readings = each.flow().devices().stream().collect(Collectors.toMap(DeviceReading::device, reading -> reading, (one, other) -> one));
 			for (SectionReading section : each.flow().sections()) {
 				List<DeviceReading> burnt = section.devices().stream().map(readings::get)
-						.filter(device -> device != null && device.fed() && device.belowHighest().filter(margin -> margin.si() < 0).isPresent()).toList();
+						.filter(device -> device != null && device.fed() && NetworkRange.belowHighest(device).si() < 0).toList();
 				section.supplies().stream().distinct()
 						.filter(supply -> !burnt.isEmpty() && SourceChain.of(boat.boat(), supply).converters().isEmpty())
 						.filter(supply -> section.highest().filter(voltage -> voltage.exceeds(TWELVE_VOLT_DEVICES)).isPresent())
@@ -52,7 +52,7 @@ public final class ConverterMissing implements BoatRule {
 	}
 
 	private static Finding finding(BoatUnderCheck boat, PlacesInText places, String supply, SectionReading section, List<DeviceReading> burnt) {
-		Voltage limit = burnt.stream().map(device -> device.voltage().plus(device.belowHighest().orElseThrow())).max(Comparator.naturalOrder()).orElseThrow();
+		Voltage limit = burnt.stream().map(device -> device.voltage().plus(NetworkRange.belowHighest(device))).max(Comparator.naturalOrder()).orElseThrow();
 		return boat.finding(places.of(supply))
 				.value("supply", ShortName.of(supply))
 				.value("voltage", section.highest().orElseThrow())

@@ -4,7 +4,6 @@
  */
 package hullwright.rules.power;
 
-import hullwright.analysis.electrics.StateElectrics;
 import hullwright.analysis.power.DeviceReading;
 import hullwright.network.PlacesInText;
 import hullwright.quantity.Current;
@@ -20,7 +19,7 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * A device draws more from the network than one device may.
+ * A device may draw more from the network than one device is allowed: what it is guaranteed not to exceed counts.
  */
 public final class DeviceOverOneAmpere implements BoatRule {
 
@@ -38,8 +37,8 @@ public final class DeviceOverOneAmpere implements BoatRule {
 		PlacesInText places = new PlacesInText(boat.boat());
 		List<Finding> findings = new ArrayList<>();
 		Set<String> told = new HashSet<>();
-		for (StateElectrics state : boat.figures().electrics().states()) {
-			for (DeviceReading device : state.nominal().devices()) {
+		for (StateFlow each : StateFlow.lowest(boat)) {
+			for (DeviceReading device : each.flow().devices()) {
 				boat.bandOf(device.current()).filter(band -> told.add(device.device())).ifPresent(band -> findings.add(boat.finding(places.of(device.device()), band)
 						.value("device", ShortName.of(device.device()))
 						.value("current", device.current())

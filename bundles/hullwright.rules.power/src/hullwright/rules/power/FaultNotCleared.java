@@ -4,7 +4,6 @@
  */
 package hullwright.rules.power;
 
-import hullwright.analysis.electrics.StateElectrics;
 import hullwright.analysis.fault.ShortCircuit;
 import hullwright.network.PlacesInText;
 import hullwright.quantity.Duration;
@@ -36,20 +35,20 @@ public final class FaultNotCleared implements BoatRule {
 	@Override
 	public List<Finding> check(BoatUnderCheck boat) {
 		PlacesInText places = new PlacesInText(boat.boat());
-		Map<String, Finding> findings = new LinkedHashMap<>();
-		for (StateElectrics state : boat.figures().electrics().states()) {
-			for (ShortCircuit fault : state.shortCircuits()) {
-				if (isHarmful(fault)) {
-					findings.putIfAbsent(fault.network(), boat.finding(places.of(fault.at()))
-							.value("at", ShortName.of(fault.at()))
-							.value("current", fault.current())
-							.value("ending", fault.ended().map(time -> " for " + time).orElse(", and no fuse ends it"))
-							.value("conductor", fault.conductor().map(ShortName::of).orElse("the wiring"))
-							.build());
-				}
-			}
-		}
-		return List.copyOf(findings.values());
+		Map<String, ShortCircuit> worst = new LinkedHashMap<>();
+		boat.figures().electrics().states().stream().flatMap(state -> state.shortCircuits().stream()).filter(FaultNotCleared::isHarmful)
+				.forEach(fault -> worst.merge(fault.network(), fault, (known, next) -> excess(next) > excess(known) ? next : known));
+		return worst.values().stream().map(fault -> boat.finding(places.of(fault.at()))
+				.value("at", ShortName.of(fault.at()))
+				.value("current", fault.current())
+				.value("ending", fault.ended().map(time -> " for " + time).orElse(", and no fuse ends it"))
+				.value("conductor", fault.conductor().map(ShortName::of).orElse("the wiring"))
+				.build()).toList();
+	}
+
+	/** How many times longer it flows than the conductor stands it. */
+	private static double excess(ShortCircuit fault) {
+		return fault.stands().map(stands -> fault.ended().orElse(CONVENTIONAL).si() / stands.si()).orElse(Double.POSITIVE_INFINITY);
 	}
 
 	/** A fuse of the conductor's own rating lets a little more through for up to an hour; that is how fuses are, and conductors stand it. */

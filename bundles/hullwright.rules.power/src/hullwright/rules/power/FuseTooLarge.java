@@ -46,17 +46,19 @@ public final class FuseTooLarge implements BoatRule {
 		List<Finding> findings = new ArrayList<>();
 		Set<String> told = new HashSet<>();
 		for (FuseProtection each : FuseProtection.of(boat.boat(), boat.figures().electrics().wiring())) {
-			if (each.share() > 1 && told.add(each.owner())) {
+			// what a lead bears is estimated from its size, so only a clear excess is told
+			double allowed = each.kind() == FuseProtection.Kind.LEAD ? NEXT_STANDARD_SIZE : 1;
+			if (each.share() > allowed && told.add(each.owner())) {
 				Origin owner = places.of(each.owner());
-				Finding.Builder finding = each.onDrop() ? boat.advice(owner)
+				Finding.Builder finding = each.kind() == FuseProtection.Kind.DROP ? boat.advice(owner)
 						: each.share() > NEXT_STANDARD_SIZE ? boat.finding(owner) : boat.warning(owner);
 				smaller(boat.boat(), each, owner).ifPresent(finding::fix);
 				findings.add(finding
 						.value("owner", owner.simpleName())
 						.value("rating", each.fuse().rating())
-						.value("conductor", ShortName.of(each.conductor()))
+						.value("conductor", (each.kind() == FuseProtection.Kind.LEAD ? "the lead of " : "") + ShortName.of(each.conductor()))
 						.value("limit", each.rated())
-						.covers(each.onDrop() ? Set.of() : EnteredNetworks.of(boat, each.owner()))
+						.covers(each.kind() == FuseProtection.Kind.DROP ? Set.of() : EnteredNetworks.of(boat, each.owner()))
 						.build());
 			}
 		}

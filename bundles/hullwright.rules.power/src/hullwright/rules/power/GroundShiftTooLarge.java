@@ -14,6 +14,7 @@ import hullwright.rules.BoatUnderCheck;
 import hullwright.rules.Finding;
 import hullwright.rules.RuleDescription;
 import hullwright.rules.Severity;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -35,19 +36,19 @@ public final class GroundShiftTooLarge implements BoatRule {
 	@Override
 	public List<Finding> check(BoatUnderCheck boat) {
 		PlacesInText places = new PlacesInText(boat.boat());
-		Map<String, Finding> findings = new LinkedHashMap<>();
+		Map<String, GroundShift.Pair> worst = new LinkedHashMap<>();
 		for (StateFlow each : StateFlow.lowest(boat)) {
-			for (GroundShift shift : each.flow().shifts()) {
-				shift.worst().ifPresent(pair -> boat.bandOf(pair.shift()).ifPresent(band -> findings.putIfAbsent(shift.network(),
-						boat.finding(places.of(pair.higher()), band)
-								.value("higher", ShortName.of(pair.higher()))
-								.value("lower", ShortName.of(pair.lower()))
-								.value("shift", pair.shift())
-								.value("cause", cause(boat.boat(), pair))
-								.build())));
-			}
+			each.flow().shifts().forEach(shift -> shift.worst().ifPresent(pair -> worst.merge(shift.network(), pair,
+					(known, next) -> next.shift().exceeds(known.shift()) ? next : known)));
 		}
-		return List.copyOf(findings.values());
+		List<Finding> findings = new ArrayList<>();
+		worst.values().forEach(pair -> boat.bandOf(pair.shift()).ifPresent(band -> findings.add(boat.finding(places.of(pair.higher()), band)
+				.value("higher", ShortName.of(pair.higher()))
+				.value("lower", ShortName.of(pair.lower()))
+				.value("shift", pair.shift())
+				.value("cause", cause(boat.boat(), pair))
+				.build())));
+		return findings;
 	}
 
 	private static String cause(Boat boat, GroundShift.Pair pair) {

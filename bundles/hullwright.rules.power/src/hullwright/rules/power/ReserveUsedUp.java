@@ -14,12 +14,14 @@ import hullwright.rules.Finding;
 import hullwright.rules.Parameter;
 import hullwright.rules.RuleDescription;
 import hullwright.rules.Severity;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
- * A fuse or breaker leaves less than the usual reserve for what the owner adds later.
+ * A fuse or breaker of a network leaves less than the usual reserve for what the owner adds later.
  */
 public final class ReserveUsedUp implements BoatRule {
 
@@ -36,10 +38,12 @@ public final class ReserveUsedUp implements BoatRule {
 	public List<Finding> check(BoatUnderCheck boat) {
 		Ratio reserve = boat.parameter("reserve", Ratio.class);
 		PlacesInText places = new PlacesInText(boat.boat());
+		Set<String> feeding = new HashSet<>();
+		boat.figures().electrics().wiring().entries().forEach(entry -> feeding.addAll(List.of(entry.supply(), entry.part())));
 		Map<String, Finding> findings = new LinkedHashMap<>();
 		for (StateFlow each : StateFlow.lowest(boat)) {
 			for (FuseReading fuse : each.flow().fuses()) {
-				if (fuse.current().si() > fuse.fuse().rating().si() * (1 - reserve.si())) {
+				if (feeding.contains(fuse.owner()) && fuse.current().si() > fuse.fuse().rating().si() * (1 - reserve.si())) {
 					Origin owner = places.of(fuse.owner());
 					findings.putIfAbsent(fuse.owner(), boat.finding(owner)
 							.value("owner", owner.simpleName())

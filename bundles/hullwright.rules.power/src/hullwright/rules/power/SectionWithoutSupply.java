@@ -25,7 +25,8 @@ public final class SectionWithoutSupply implements BoatRule {
 	public RuleDescription description() {
 		return RuleDescription.of("power/section-without-supply", "Section without supply", Severity.ERROR,
 				"no supply enters the stretch of supply conductor that {device} is on; devices on it: {devices}",
-				"public network pages of a display maker (N2-B) and DeviceNet media handbook, p. 1-17: where the supply conductor is broken, each side has a supply of its own");
+				"public network pages of a display maker (N2-B) and DeviceNet media handbook, p. 1-17: where the supply conductor is broken, each side has a supply of its own")
+				.silencedBy("connectors/adapter-without-power");
 	}
 
 	@Override

@@ -33,13 +33,13 @@ public final class VoltageHigh implements BoatRule {
 	public List<Finding> check(BoatUnderCheck boat) {
 		PlacesInText places = new PlacesInText(boat.boat());
 		List<Finding> findings = new ArrayList<>();
-		for (WorstDevice worst : WorstDevice.of(StateFlow.highest(boat), DeviceReading::belowHighest, new Voltage(0))) {
+		for (WorstDevice worst : WorstDevice.of(StateFlow.highest(boat), NetworkRange::belowHighest, new Voltage(0))) {
 			DeviceReading reading = worst.reading();
 			Origin device = places.of(reading.device());
 			findings.add(boat.finding(device)
 					.value("device", device.simpleName())
 					.value("voltage", reading.voltage())
-					.value("limit", reading.voltage().plus(reading.belowHighest().orElseThrow()))
+					.value("limit", reading.voltage().plus(NetworkRange.belowHighest(reading)))
 					.value("others", worst.others() == 0 ? "" : "; " + worst.others() + " more on this feed")
 					.covers(worst.affected())
 					.build());

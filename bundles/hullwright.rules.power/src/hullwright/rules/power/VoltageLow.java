@@ -48,7 +48,7 @@ public final class VoltageLow implements BoatRule {
 	/** What a worse case has told already is not told again of a milder one. */
 	private static void add(BoatUnderCheck boat, Map<String, Finding> findings, List<StateFlow> flows, Voltage margin, String when, boolean passing) {
 		PlacesInText places = new PlacesInText(boat.boat());
-		for (WorstDevice worst : WorstDevice.of(flows, DeviceReading::aboveLowest, margin)) {
+		for (WorstDevice worst : WorstDevice.of(flows, NetworkRange::aboveLowest, margin)) {
 			if (worst.affected().stream().noneMatch(findings::containsKey)) {
 				DeviceReading reading = worst.reading();
 				Origin device = places.of(reading.device());
@@ -58,7 +58,7 @@ public final class VoltageLow implements BoatRule {
 						.value("device", device.simpleName())
 						.value("voltage", reading.voltage())
 						.value("when", when + StateFlow.words(worst.state()))
-						.value("limit", reading.voltage().minus(reading.aboveLowest().orElseThrow()))
+						.value("limit", reading.voltage().minus(NetworkRange.aboveLowest(reading)))
 						.value("others", worst.others() == 0 ? "" : "; " + worst.others() + " more on this feed")
 						.covers(worst.affected())
 						.build();

@@ -29,16 +29,16 @@ record WorstDevice(DeviceReading reading, Optional<PowerState> state, int others
 	 * The worst device of each stretch, in the order of the text.
 	 *
 	 * @param flows the operating points to look at, with their states
-	 * @param margin how far a device is from its limit, if a catalog states one
+	 * @param margin how far a device is from its limit
 	 * @param needed the margin below which a device is badly off
 	 */
-	static List<WorstDevice> of(List<StateFlow> flows, Function<DeviceReading, Optional<Voltage>> margin, Voltage needed) {
+	static List<WorstDevice> of(List<StateFlow> flows, Function<DeviceReading, Voltage> margin, Voltage needed) {
 		Map<String, WorstDevice> worst = new LinkedHashMap<>();
 		for (StateFlow flow : flows) {
 			Map<String, String> sections = new LinkedHashMap<>();
 			flow.flow().sections().forEach(section -> section.devices().forEach(device -> sections.put(device, section.devices().get(0))));
 			for (DeviceReading reading : flow.flow().devices()) {
-				if (reading.fed() && margin.apply(reading).filter(needed::exceeds).isPresent()) {
+				if (reading.fed() && needed.exceeds(margin.apply(reading))) {
 					worst.merge(sections.getOrDefault(reading.device(), reading.device()), new WorstDevice(reading, flow.state(), 0, Set.of(reading.device())),
 							(known, next) -> known.with(next, margin));
 				}
@@ -47,10 +47,10 @@ record WorstDevice(DeviceReading reading, Optional<PowerState> state, int others
 		return List.copyOf(worst.values());
 	}
 
-	private WorstDevice with(WorstDevice next, Function<DeviceReading, Optional<Voltage>> margin) {
+	private WorstDevice with(WorstDevice next, Function<DeviceReading, Voltage> margin) {
 		Set<String> all = new LinkedHashSet<>(affected);
 		all.addAll(next.affected);
-		WorstDevice worse = margin.apply(next.reading).orElseThrow().compareTo(margin.apply(reading).orElseThrow()) < 0 ? next : this;
+		WorstDevice worse = margin.apply(next.reading).compareTo(margin.apply(reading)) < 0 ? next : this;
 		return new WorstDevice(worse.reading, worse.state, all.size() - 1, all);
 	}
 }

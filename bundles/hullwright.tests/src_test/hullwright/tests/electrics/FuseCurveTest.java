@@ -39,9 +39,16 @@ class FuseCurveTest {
 
 	/** Half way between 2 and 8 times rated on a logarithmic axis lies 4 times, and half way between 10 s and 100 ms lies 1 s. */
 	@ParameterizedTest
-	@CsvSource({ "13.5, 600", "20, 10", "40, 1", "80, 0.1", "28.284271247, 3.16227766", "500, 0.1" })
+	@CsvSource({ "13.5, 600", "20, 10", "40, 1", "80, 0.1", "28.284271247, 3.16227766" })
 	void atAndBetweenItsPoints(double amperes, double seconds) {
 		assertEquals(seconds, FuseCurve.opensWithin(STATED, new Current(amperes)).orElseThrow().seconds(), seconds * 1e-6);
+	}
+
+	/** Beyond 8 times rated, 80 A for 100 ms, it lets no more than 640 A²s through: 500 A for 2.56 ms. */
+	@ParameterizedTest
+	@CsvSource({ "80, 0.1", "160, 0.025", "500, 0.00256" })
+	void beyondItsLastPointItLetsNoMoreEnergyThrough(double amperes, double seconds) {
+		assertEquals(seconds, FuseCurve.opensWithin(STATED, new Current(amperes)).orElseThrow().seconds(), seconds * 1e-9);
 	}
 
 	@ParameterizedTest

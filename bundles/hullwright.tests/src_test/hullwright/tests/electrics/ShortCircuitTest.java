@@ -163,9 +163,9 @@ class ShortCircuitTest {
 		assertEquals(List.of("trial.left", "trial.right"), opened(fault));
 		assertEquals(12 / (supply + back) * supply / 0.225, fault.openings().get(0).current().amperes(), EXACT, "the left one's part");
 		assertEquals(right, fault.openings().get(1).current().amperes(), EXACT, "what the right one carries when the left one has opened");
-		double first = 10 * Math.pow(fault.openings().get(0).current().amperes() / 6, SLOPE);
+		double first = 0.1 * Math.pow(24 / fault.openings().get(0).current().amperes(), 2);
 		double second = 10 * Math.pow(right / 6, SLOPE);
-		assertEquals(Math.max(first, 0.1) + second, fault.ended().orElseThrow().seconds(), 1e-6, "at most the one after the other");
+		assertEquals(first + second, fault.ended().orElseThrow().seconds(), 1e-6, "at most the one after the other");
 	}
 
 	/** The left cable carries 30 A for a moment only, and 10 A over the right one are ended before that is harmed. */

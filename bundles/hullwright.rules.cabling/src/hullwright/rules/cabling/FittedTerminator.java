@@ -1,0 +1,45 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.rules.cabling;
+
+import hullwright.analysis.line.Termination;
+import hullwright.analysis.line.TerminatorPlace;
+import hullwright.network.Backbone;
+import hullwright.network.Network;
+import hullwright.rules.BoatUnderCheck;
+import hullwright.rules.Finding;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A terminating resistor and the backbone that it is on.
+ *
+ * @param backbone the backbone
+ * @param place where it sits
+ * @param fitted how many there are on that backbone
+ * @param openEnds how many ends of that backbone nothing terminates
+ */
+record FittedTerminator(Backbone backbone, TerminatorPlace place, int fitted, int openEnds) {
+
+	/** Those of a boat, in the order of the text. */
+	static List<FittedTerminator> of(BoatUnderCheck boat) {
+		List<FittedTerminator> all = new ArrayList<>();
+		for (Network network : boat.boat().networks()) {
+			for (Backbone backbone : network.backbones()) {
+				Termination termination = boat.figures().terminationOf(network, backbone);
+				int open = (termination.start().isEmpty() ? 1 : 0) + (termination.end().isEmpty() ? 1 : 0);
+				List<TerminatorPlace> places = boat.figures().terminatorsOf(network, backbone);
+				places.forEach(place -> all.add(new FittedTerminator(backbone, place, places.size(), open)));
+			}
+		}
+		return all;
+	}
+
+	/** A finding about one that is not where it belongs. Where one end of its backbone is open, it speaks for that, too. */
+	Finding.Builder finding(BoatUnderCheck boat) {
+		Finding.Builder finding = boat.finding(place.origin()).value("part", PartWords.of(place));
+		return openEnds == 1 ? finding.covers(List.of(backbone.name())) : finding;
+	}
+}
