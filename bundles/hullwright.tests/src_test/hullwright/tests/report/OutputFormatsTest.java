@@ -55,21 +55,7 @@ class OutputFormatsTest {
 
 	private static final LocalDate DAY = LocalDate.of(2030, 1, 1);
 
-	private static final String ODD = """
-			import "standard:parts"
-			series Skerry "Odd <names> | and `marks`" { supply house { 12 V; fuse 3 A }
-			  waive cabling/drop-too-long on bus.second because "moves | aft *soon* <b>" until 2031-02-03
-			  network bus {
-			    backbone of light {
-			      tee bow : block4 tap inlet : plainTap from house earths shield
-			      cable 10 m
-			      terminator right : endMale
-			    }
-			    drop bow.1 via 7 m of light to first : instrumentDisplay
-			    drop bow.2 via 8 m of light to second : instrumentDisplay
-			  }
-			}
-			""";
+	private static final String ODD = ReportedBoat.text("Odd <names> | and `marks`", "moves | aft *soon* <b>");
 
 	private static CheckReport check(Map<String, String> texts) {
 		return Checker.create().check(CheckRequest.ofAll(Snapshot.of(texts), DAY));

@@ -56,21 +56,7 @@ class SarifReportTest {
 
 	private static final LocalDate DAY = LocalDate.of(2030, 1, 1);
 
-	private static final String BOAT = """
-			import "standard:parts"
-			series Skerry "Invented" { supply house { 12 V; fuse 3 A }
-			  waive cabling/drop-too-long on bus.second because "moves aft" until 2031-02-03
-			  network bus {
-			    backbone of light {
-			      tee bow : block4 tap inlet : plainTap from house earths shield
-			      cable 10 m
-			      terminator right : endMale
-			    }
-			    drop bow.1 via 7 m of light to first : instrumentDisplay
-			    drop bow.2 via 8 m of light to second : instrumentDisplay
-			  }
-			}
-			""";
+	private static final String BOAT = ReportedBoat.text("Invented", "moves aft");
 
 	private static final String OFF = "profile Yard from standard { cabling/backbone-too-long off }";
 
