@@ -23,8 +23,8 @@ import java.util.List;
 public final class TerminatorValue implements BoatRule {
 
 	private static final String SOURCE = "DeviceNet operation manual, p. 46, and cable maker's data page (DN-G): 121 ohm, 1 %; display manuals (N2-E): 120 ohm";
-	private static final Parameter LEAST = new Parameter("least", new Resistance(114), "the least value of a terminator", SOURCE + "; 5 % either way is common practice");
-	private static final Parameter MOST = new Parameter("most", new Resistance(127), "the highest value of a terminator", SOURCE + "; 5 % either way is common practice");
+	private static final Parameter LEAST = new Parameter("minimum", new Resistance(114), "the least value of a terminator", SOURCE + "; 5 % either way is common practice");
+	private static final Parameter MOST = new Parameter("maximum", new Resistance(127), "the highest value of a terminator", SOURCE + "; 5 % either way is common practice");
 
 	@Override
 	public RuleDescription description() {
@@ -34,8 +34,8 @@ public final class TerminatorValue implements BoatRule {
 
 	@Override
 	public List<Finding> check(BoatUnderCheck boat) {
-		Resistance least = boat.parameter("least", Resistance.class);
-		Resistance most = boat.parameter("most", Resistance.class);
+		Resistance least = boat.parameter("minimum", Resistance.class);
+		Resistance most = boat.parameter("maximum", Resistance.class);
 		List<Finding> findings = new ArrayList<>();
 		for (Network network : boat.boat().networks()) {
 			for (Backbone backbone : network.backbones()) {

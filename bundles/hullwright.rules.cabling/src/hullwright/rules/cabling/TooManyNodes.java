@@ -20,7 +20,7 @@ import java.util.List;
 public final class TooManyNodes implements BoatRule {
 
 	private static final String SOURCE = "public cabling guide of a cable maker (N2-A), section 1.5, and display maker's pages (N2-B): 50 devices on one network";
-	private static final Parameter MOST = new Parameter("most", 50, "how many devices one network may have", SOURCE);
+	private static final Parameter MOST = new Parameter("devices", 50, "how many devices one network may have", SOURCE);
 
 	@Override
 	public RuleDescription description() {
@@ -30,7 +30,7 @@ public final class TooManyNodes implements BoatRule {
 
 	@Override
 	public List<Finding> check(BoatUnderCheck boat) {
-		int most = boat.parameter("most", Integer.class);
+		int most = boat.parameter("devices", Integer.class);
 		List<Finding> findings = new ArrayList<>();
 		for (Network network : boat.boat().networks()) {
 			int devices = boat.figures().nodesOf(network);

@@ -32,7 +32,7 @@ import java.util.Set;
  */
 public final class FuseMissing implements BoatRule {
 
-	private static final Parameter WITHIN = new Parameter("within", new Length(1.83), "how much wire there may be before the first fuse",
+	private static final Parameter WITHIN = new Parameter("wire", new Length(1.83), "how much wire there may be before the first fuse",
 			"ABYC E-11 as quoted on public pages: 7 inches from the source; 40 inches if sheathed, 72 inches if also at a battery's terminal. The longest of these decides");
 
 	@Override
@@ -54,7 +54,7 @@ public final class FuseMissing implements BoatRule {
 					.anyMatch(leg -> leg instanceof Fitting fitting && fitting.part() instanceof Cord cord && cord.fuse().isPresent()))
 					.map(Feed::name).forEach(fused::add);
 		}
-		Length within = boat.parameter("within", Length.class);
+		Length within = boat.parameter("wire", Length.class);
 		List<Finding> findings = new ArrayList<>();
 		Set<String> leads = new HashSet<>();
 		for (SupplyEntry entry : boat.figures().electrics().wiring().entries()) {

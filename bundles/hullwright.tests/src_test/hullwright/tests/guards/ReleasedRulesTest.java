@@ -9,14 +9,19 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
+import hullwright.check.CheckRequest;
 import hullwright.check.Checker;
 import hullwright.check.LoadedRule;
 import hullwright.check.RuleSet;
+import hullwright.check.Snapshot;
 import hullwright.rules.Rule;
+import hullwright.rules.report.CheckReport;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -53,6 +58,18 @@ class ReleasedRulesTest {
 				.collect(Collectors.toCollection(TreeSet::new));
 		Set<String> registered = rules.rules().stream().map(rule -> rule.rule().getClass().getName()).collect(Collectors.toCollection(TreeSet::new));
 		assertEquals(written, registered);
+	}
+
+	/** A parameter of a name that is a word of the language could not be set. */
+	@Test
+	void everyParameterCanBeSetByAProfile() {
+		String settings = rules.rules().stream().map(LoadedRule::description).filter(rule -> !rule.parameters().isEmpty())
+				.map(rule -> rule.id() + " { " + rule.parameters().stream().map(each -> each.name() + " " + each.usual()).collect(Collectors.joining("; ")) + " }")
+				.collect(Collectors.joining("\n"));
+		CheckReport report = Checker.create().check(CheckRequest.ofAll(Snapshot.of(Map.of("yard.hull", "profile Yard from standard {\n" + settings + "\n}\n")),
+				LocalDate.of(2030, 1, 1)));
+		assertEquals(List.of(), report.findings().stream().map(reported -> reported.finding().message()).toList(), settings);
+		assertTrue(settings.contains("power/fuse-missing { wire 1.83 m }"), settings);
 	}
 
 	@Test
