@@ -4,6 +4,7 @@
  */
 package hullwright.rules.connectors;
 
+import hullwright.analysis.wiring.Joint;
 import hullwright.rules.BoatRule;
 import hullwright.rules.BoatUnderCheck;
 import hullwright.rules.Finding;
@@ -25,11 +26,16 @@ public final class ReducingTeeNeeded implements BoatRule {
 
 	@Override
 	public List<Finding> check(BoatUnderCheck boat) {
-		return Misfit.HEAVY_PORT.on(boat).stream().map(joint -> boat.finding(joint.run().shownAt(joint.far().origin()))
+		return Misfit.HEAVY_PORT.on(boat).stream().map(joint -> finding(boat, joint)).toList();
+	}
+
+	private static Finding finding(BoatUnderCheck boat, Joint joint) {
+		Finding.Builder finding = boat.finding(joint.run().shownAt(joint.far().origin()))
 				.value("port", joint.near().label())
 				.value("portEnd", joint.near().connector().orElseThrow())
 				.value("far", joint.far().label())
-				.value("farEnd", joint.far().connector().orElseThrow())
-				.build()).toList();
+				.value("farEnd", joint.far().connector().orElseThrow());
+		JointFixes.of(boat, joint).addTeeTo(finding);
+		return finding.build();
 	}
 }

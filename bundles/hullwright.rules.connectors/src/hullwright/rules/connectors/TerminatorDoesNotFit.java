@@ -32,11 +32,12 @@ public final class TerminatorDoesNotFit implements BoatRule {
 	private static Finding finding(BoatUnderCheck boat, Joint joint) {
 		Joint.Side terminator = joint.far().isTerminator() ? joint.far() : joint.near();
 		Joint.Side neighbour = joint.far().isTerminator() ? joint.near() : joint.far();
-		return boat.finding(terminator.origin())
+		Finding.Builder finding = boat.finding(terminator.origin())
 				.value("terminator", terminator.label())
 				.value("end", terminator.connector().orElseThrow())
 				.value("neighbour", neighbour.label())
-				.value("neighbourEnd", neighbour.connector().orElseThrow())
-				.build();
+				.value("neighbourEnd", neighbour.connector().orElseThrow());
+		JointFixes.of(boat, joint).otherPartAt(terminator).ifPresent(finding::fix);
+		return finding.build();
 	}
 }
