@@ -15,10 +15,14 @@ import hullwright.rules.Band;
 import hullwright.rules.Finding;
 import hullwright.rules.RuleDescription;
 import hullwright.rules.Severity;
+import hullwright.rules.edit.EditIntent;
+import hullwright.rules.edit.Fix;
+import hullwright.rules.edit.SetLength;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.StringJoiner;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
@@ -46,16 +50,30 @@ public final class DropTooLong implements BoatRule {
 				Drop farthest = drops.get(stub.farthest());
 				DropLength length = boat.figures().lengthOf(farthest);
 				Optional<Band> band = boat.bandOf(stub.length()).filter(found -> !isExempt(found, length));
-				band.ifPresent(found -> findings.add(boat.finding(farthest.origin(), found)
-						.value("device", farthest.origin().simpleName())
-						.value("length", stub.length())
-						.value("cable", length.cable())
-						.value("adapters", length.adapters())
-						.value("lead", length.lead())
-						.build()));
+				band.ifPresent(found -> {
+					Finding.Builder finding = boat.finding(farthest.origin(), found)
+							.value("device", farthest.origin().simpleName())
+							.value("length", stub.length())
+							.value("cable", length.cable())
+							.value("adapters", length.adapters())
+							.value("lead", length.lead());
+					shorter(farthest).ifPresent(finding::fix);
+					findings.add(finding.build());
+				});
 			}
 		}
 		return findings;
+	}
+
+	/** Cables that are longer than their ways ask for, cut to what is sold and still reaches. */
+	private static Optional<Fix> shorter(Drop drop) {
+		List<EditIntent> intents = new ArrayList<>();
+		StringJoiner lengths = new StringJoiner(" and ");
+		CableOnItsWay.of(drop.legs()).forEach(each -> each.shortestThatReaches().filter(each.cable().length()::exceeds).ifPresent(length -> {
+			intents.add(new SetLength(each.cable().origin(), each.cable().length(), length));
+			lengths.add(length.toString());
+		}));
+		return intents.isEmpty() ? Optional.empty() : Optional.of(new Fix("Fit " + lengths + ", which still reaches", Fix.Reach.DESIGN, intents));
 	}
 
 	/** A lead that came with the device cannot be shortened, so only the limit itself is held against it. */
