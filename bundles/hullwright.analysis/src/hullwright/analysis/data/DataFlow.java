@@ -29,12 +29,13 @@ import java.util.stream.Collectors;
  * @param loops what goes round in circles
  * @param unused what devices tell and nobody wants or shows
  * @param instances the data instances on board
+ * @param missingMaps messages that gateways are asked for and have no map to
  * @param passedOn what bridges and gateways bring into networks
  * @param problems what cannot be as the text says
  */
 public record DataFlow(List<CarrierTraffic> carriers, List<WantedData> wants, List<ShownData> shows, List<SeveralSources> shared,
-		List<DoubledData> doubled, List<EchoLoop> loops, List<DataSource> unused, List<DataInstances> instances, List<PassedMessage> passedOn,
-		List<DataProblem> problems) {
+		List<DoubledData> doubled, List<EchoLoop> loops, List<DataSource> unused, List<DataInstances> instances, List<MissingMap> missingMaps,
+		List<PassedMessage> passedOn, List<DataProblem> problems) {
 
 	public DataFlow {
 		carriers = List.copyOf(carriers);
@@ -45,6 +46,7 @@ public record DataFlow(List<CarrierTraffic> carriers, List<WantedData> wants, Li
 		loops = List.copyOf(loops);
 		unused = List.copyOf(unused);
 		instances = List.copyOf(instances);
+		missingMaps = List.copyOf(missingMaps);
 		passedOn = List.copyOf(passedOn);
 		problems = List.copyOf(problems);
 	}
@@ -59,7 +61,8 @@ public record DataFlow(List<CarrierTraffic> carriers, List<WantedData> wants, Li
 		Set<DataProblem> problems = new LinkedHashSet<>(graph.problems());
 		Reception reception = new Reception(listening, sources, timings);
 		StreamDelays delays = new StreamDelays(boat, attachments, timings, line -> sentencesOn(line, graph, timings));
-		Wants wants = new Wants(listening, new DataPaths(timings, delays), sources, reception, problems);
+		MissingMaps maps = new MissingMaps(boat, attachments, listening);
+		Wants wants = new Wants(listening, new DataPaths(timings, delays), sources, reception, maps, problems);
 		List<WantedData> wanted = new ArrayList<>();
 		List<ShownData> shown = new ArrayList<>();
 		Set<Stream> heard = new LinkedHashSet<>();
@@ -77,8 +80,11 @@ public record DataFlow(List<CarrierTraffic> carriers, List<WantedData> wants, Li
 		Loops loops = new Loops(graph);
 		SharedData shared = new SharedData(attachments, graph, timings, sources, loops,
 				stream -> heard.contains(stream) || stream.outputs.stream().anyMatch(each -> each.how == ToldMessage.How.TURNED));
+		List<MissingMap> missingMaps = new ArrayList<>(wants.missing());
+		missingMaps.addAll(maps.onLines(graph));
 		return new DataFlow(carriers(attachments, graph, timings, sources), wanted, shown, shared.several(), shared.doubled(), loops.all(),
-				UnusedData.of(attachments, graph, listening), DataInstances.of(graph), new PassedOn(timings).of(attachments, graph),
+				UnusedData.of(attachments, graph, listening), DataInstances.of(graph),
+				missingMaps, new PassedOn(timings).of(attachments, graph),
 				List.copyOf(problems));
 	}
 

@@ -27,13 +27,16 @@ final class Wants {
 	private final DataPaths paths;
 	private final StreamSources sources;
 	private final Reception reception;
+	private final MissingMaps maps;
 	private final Set<DataProblem> problems;
+	private final List<MissingMap> missing = new ArrayList<>();
 
-	Wants(Listening listening, DataPaths paths, StreamSources sources, Reception reception, Set<DataProblem> problems) {
+	Wants(Listening listening, DataPaths paths, StreamSources sources, Reception reception, MissingMaps maps, Set<DataProblem> problems) {
 		this.listening = listening;
 		this.paths = paths;
 		this.sources = sources;
 		this.reception = reception;
+		this.maps = maps;
 		this.problems = problems;
 	}
 
@@ -54,8 +57,21 @@ final class Wants {
 			elsewhere = elsewhere(device, wanting);
 			verdict = !heard.isEmpty() && taken.isEmpty() ? Verdict.TAKEN_SOURCE_SILENT
 					: elsewhere.isEmpty() ? Verdict.NO_SOURCE : Verdict.NOT_REACHED;
+			if (verdict == Verdict.NO_SOURCE) {
+				Optional<MissingMaps.Gap> gap = maps.of(device, wanting);
+				if (gap.isPresent()) {
+					verdict = Verdict.NOT_TURNED;
+					elsewhere = gap.get().heard().stream().flatMap(stream -> sources.of(stream).stream()).distinct().toList();
+					missing.add(gap.get().map());
+				}
+			}
 		}
 		return new WantedData(device.name(), wanting, ways, reception.received(device, List.copyOf(heard)), verdict, elsewhere);
+	}
+
+	/** The maps that gateways would need for what devices want, as far as they were asked for. */
+	List<MissingMap> missing() {
+		return missing;
 	}
 
 	private List<DataPath> ways(FittedDevice device, List<Stream> taken) {

@@ -211,6 +211,30 @@ class DataFlowTest {
 	}
 
 	@Test
+	void aGatewayThatHearsTheDataButLacksTheMapIsToldApartFromASourceThatLacks() {
+		String oneWay = "device x : headingGate\n device old : oldSounder\n serial line at 4800 baud { from old.out; to x.lower }\n"
+				+ network("bus", "x.bus\n p : pilot");
+		DataFlow flow = flow(oneWay);
+		assertEquals(Verdict.NOT_TURNED, want(flow, "p").verdict());
+		assertEquals(List.of("Skerry.old"), want(flow, "p").elsewhere().stream().map(each -> each.device()).toList());
+		assertEquals(List.of("Skerry.x DPT 128267"),
+				flow.missingMaps().stream().map(each -> each.gateway() + " " + each.heard().orElseThrow() + " " + each.asked()).toList());
+		DataFlow without = flow("device x : headingGate\n" + network("bus", "x.bus\n p : pilot"));
+		assertEquals(Verdict.NO_SOURCE, want(without, "p").verdict());
+		assertEquals(List.of(), without.missingMaps());
+	}
+
+	@Test
+	void whatOnlyTheTextOfALineHasAGatewayTellIsAMapThatItLacks() {
+		String line = "device x : gate\n device dial : oldDial\n serial line at 4800 baud { from x.out; to dial.lower; carries %s }\n"
+				+ network("bus", "s : sounder\n x.bus");
+		DataFlow flow = flow(line.formatted("DPT every 2 s; carries MWV every 1 s"));
+		assertEquals(List.of("MWV"), flow.missingMaps().stream().map(each -> each.asked().toString()).toList());
+		assertEquals(Optional.empty(), flow.missingMaps().get(0).device());
+		assertEquals(List.of(), flow(line.formatted("DPT every 2 s")).missingMaps());
+	}
+
+	@Test
 	void twoTanksWithOneInstanceAreMistakenForEachOtherAndTwoPositionsAreNot() {
 		List<SeveralSources> shared = flow(network("bus", "fuel : tank { instance 1 }\n water : tank { instance 1 }\n spare : tank { instance 2 }\n"
 				+ "p : position\n q : position\n d : display")).shared();
