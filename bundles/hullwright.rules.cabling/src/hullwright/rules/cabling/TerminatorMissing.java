@@ -8,7 +8,6 @@ import hullwright.analysis.line.Termination;
 import hullwright.network.Backbone;
 import hullwright.network.Element;
 import hullwright.network.Network;
-import hullwright.network.PartsOnOffer;
 import hullwright.network.part.Connector;
 import hullwright.network.part.Terminator;
 import hullwright.rules.BoatRule;
@@ -73,17 +72,9 @@ public final class TerminatorMissing implements BoatRule {
 				.value("neighbour", PartWords.of(neighbour))
 				.value("fitted", fitted)
 				.value("needed", NEEDED);
-		open.flatMap(connector -> mating(boat.boat().partsOnOffer(), connector))
+		open.flatMap(connector -> MatingPart.terminator(boat.boat().partsOnOffer(), connector))
 				.ifPresent(terminator -> finding.fix(fix(backbone, end, which, terminator)));
 		return finding.build();
-	}
-
-	/** The first terminator on offer that plugs in; one in line is for the device behind it, not for closing an end. */
-	private static Optional<Terminator> mating(PartsOnOffer offer, Connector open) {
-		return offer.of(Terminator.class).stream()
-				.filter(terminator -> !terminator.inLine())
-				.filter(terminator -> terminator.ends().first().filter(open::mates).isPresent())
-				.findFirst();
 	}
 
 	private static Fix fix(Backbone backbone, End end, String which, Terminator terminator) {

@@ -7,6 +7,8 @@ package hullwright.rules.cabling;
 import hullwright.analysis.line.TerminatorPlace;
 import hullwright.network.Backbone;
 import hullwright.network.Network;
+import hullwright.network.PartsOnOffer;
+import hullwright.network.part.Terminator;
 import hullwright.quantity.Resistance;
 import hullwright.rules.BoatRule;
 import hullwright.rules.BoatUnderCheck;
@@ -14,8 +16,11 @@ import hullwright.rules.Finding;
 import hullwright.rules.Parameter;
 import hullwright.rules.RuleDescription;
 import hullwright.rules.Severity;
+import hullwright.rules.edit.Fix;
+import hullwright.rules.edit.ReplacePart;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A terminating resistor has another value than the cable asks for.
@@ -40,15 +45,28 @@ public final class TerminatorValue implements BoatRule {
 		for (Network network : boat.boat().networks()) {
 			for (Backbone backbone : network.backbones()) {
 				for (TerminatorPlace place : boat.figures().terminatorsOf(network, backbone)) {
-					place.resistance().filter(value -> least.exceeds(value) || value.exceeds(most)).ifPresent(value -> findings.add(boat.finding(place.origin())
-							.value("part", PartWords.of(place))
-							.value("resistance", value)
-							.value("least", least)
-							.value("most", most)
-							.build()));
+					place.resistance().filter(value -> least.exceeds(value) || value.exceeds(most)).ifPresent(value -> {
+						Finding.Builder finding = boat.finding(place.origin())
+								.value("part", PartWords.of(place))
+								.value("resistance", value)
+								.value("least", least)
+								.value("most", most);
+						right(boat.boat().partsOnOffer(), place, least, most).ifPresent(finding::fix);
+						findings.add(finding.build());
+					});
 				}
 			}
 		}
 		return findings;
+	}
+
+	/** A terminator with the same connectors and a right value; what is built into a device cannot be changed. */
+	private static Optional<Fix> right(PartsOnOffer offer, TerminatorPlace place, Resistance least, Resistance most) {
+		List<Terminator> terminators = offer.of(Terminator.class);
+		return terminators.stream().filter(each -> each.identity().equals(place.part())).findFirst().flatMap(old -> terminators.stream()
+				.filter(other -> other.inLine() == old.inLine() && other.ends().equals(old.ends()))
+				.filter(other -> other.resistance().filter(value -> !least.exceeds(value) && !value.exceeds(most)).isPresent()).findFirst()
+				.map(other -> new Fix("Replace " + old.identity().name() + " by " + other.identity().name(), Fix.Reach.DESIGN,
+						List.of(new ReplacePart(place.origin(), old.identity(), other.identity())))));
 	}
 }

@@ -12,6 +12,8 @@ import hullwright.rules.BoatUnderCheck;
 import hullwright.rules.Finding;
 import hullwright.rules.RuleDescription;
 import hullwright.rules.Severity;
+import hullwright.rules.edit.Fix;
+import hullwright.rules.edit.Remove;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -43,6 +45,7 @@ public final class AdapterChangesNothing implements BoatRule {
 							.value("adapter", adapter.identity().name())
 							.value("near", before.near().label())
 							.value("far", after.far().label())
+							.fix(new Fix("Take adapter " + adapter.identity().name() + " out", Fix.Reach.DESIGN, List.of(new Remove(after.near().origin()))))
 							.build());
 				}
 			}

@@ -19,6 +19,8 @@ import hullwright.rules.BoatUnderCheck;
 import hullwright.rules.Finding;
 import hullwright.rules.RuleDescription;
 import hullwright.rules.Severity;
+import hullwright.rules.edit.Fix;
+import hullwright.rules.edit.Remove;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -42,12 +44,15 @@ public final class LeadAndNeedlessCable implements BoatRule {
 			for (Drop drop : network.drops()) {
 				DropLength length = boat.figures().lengthOf(drop);
 				if (length.lead().si() > 0 && onlyCable(drop) && fits(boat, network, drop) && leadReaches(network, drop, length)) {
-					findings.add(boat.finding(drop.origin())
+					Finding.Builder finding = boat.finding(drop.origin())
 							.value("device", drop.origin().simpleName())
 							.value("lead", length.lead())
 							.value("port", Origin.nowhere(drop.from().part()).simpleName() + "." + drop.from().port().orElse(0))
-							.value("cable", length.cable())
-							.build());
+							.value("cable", length.cable());
+					if (drop.legs().size() == 1) {
+						finding.fix(new Fix("Leave the cable out", Fix.Reach.DESIGN, List.of(new Remove(drop.legs().get(0).origin()))));
+					}
+					findings.add(finding.build());
 				}
 			}
 		}
