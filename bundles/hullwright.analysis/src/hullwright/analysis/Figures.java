@@ -21,6 +21,7 @@ import hullwright.analysis.traffic.DevicesOnNetwork;
 import hullwright.analysis.wiring.CutOff;
 import hullwright.analysis.wiring.Joint;
 import hullwright.analysis.wiring.Joints;
+import hullwright.analysis.wiring.SparePort;
 import hullwright.analysis.wiring.Wiring;
 import hullwright.network.Backbone;
 import hullwright.network.Boat;
@@ -49,6 +50,7 @@ public final class Figures {
 	private final Map<Backbone, List<TerminatorPlace>> terminators = new IdentityHashMap<>();
 	private final Map<Network, List<Stub>> stubs = new IdentityHashMap<>();
 	private final Map<Network, List<Joint>> joints = new IdentityHashMap<>();
+	private final Map<Network, List<SparePort>> sparePorts = new IdentityHashMap<>();
 	private final Optional<PowerState> only;
 	private final Map<Class<?>, Object> derived = new HashMap<>();
 	private BoatElectrics electrics;
@@ -111,6 +113,11 @@ public final class Figures {
 	/** Where connectors meet in a network. */
 	public List<Joint> jointsOf(Network network) {
 		return joints.computeIfAbsent(network, Joints::of);
+	}
+
+	/** The ports of a network that nothing is plugged into. */
+	public List<SparePort> sparePortsOf(Network network) {
+		return sparePorts.computeIfAbsent(network, SparePort::of);
 	}
 
 	/** What is cut off from all supplies by a part that does not pass the supply on. */

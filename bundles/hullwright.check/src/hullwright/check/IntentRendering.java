@@ -25,6 +25,7 @@ import hullwright.rules.edit.InsertInBackbone;
 import hullwright.rules.edit.InsertInBackbone.Side;
 import hullwright.rules.edit.InsertInDrop;
 import hullwright.rules.edit.MoveInBackbone;
+import hullwright.rules.edit.PlugInto;
 import hullwright.rules.edit.Remove;
 import hullwright.rules.edit.ReplacePart;
 import hullwright.rules.edit.ReplaceText;
@@ -73,6 +74,8 @@ final class IntentRendering {
 		} else if (intent instanceof SetLength set) {
 			return at(set.element(), EObject.class).flatMap(element -> new ElementText(parts).setLength(element, set.old(), set.length()))
 					.map(edit -> in(set.element(), edit)).stream().toList();
+		} else if (intent instanceof PlugInto plug) {
+			return one(plug.run(), at(plug.run(), EObject.class).flatMap(run -> DropText.plug(run, plug.old(), plug.port())));
 		} else if (intent instanceof MoveInBackbone move) {
 			return move(move);
 		}

@@ -38,6 +38,7 @@ import hullwright.rules.edit.InsertInBackbone;
 import hullwright.rules.edit.InsertInBackbone.Side;
 import hullwright.rules.edit.InsertInDrop;
 import hullwright.rules.edit.MoveInBackbone;
+import hullwright.rules.edit.PlugInto;
 import hullwright.rules.edit.Remove;
 import hullwright.rules.edit.ReplacePart;
 import hullwright.rules.edit.SetLength;
@@ -190,6 +191,14 @@ class EditIntentsTest {
 				changed(boat -> drop(boat, "display").orElseThrow().legs().size() == 2, boat -> new Remove(drop(boat, "display").orElseThrow().legs().get(0).origin())));
 		assertEquals(BOAT.replace("stern.3 via 1 m to", "stern.3 to"),
 				changed(boat -> drop(boat, "repeater").orElseThrow().legs().size() == 1, boat -> new Remove(drop(boat, "repeater").orElseThrow().legs().get(0).origin())));
+	}
+
+	@Test
+	void aDropIsPluggedIntoAnotherPort() {
+		assertEquals(BOAT.replace("drop stern.3 via 1 m", "drop bow.4 via 1 m"), changed(boat -> drop(boat, "repeater").orElseThrow().from().port().equals(Optional.of(3)),
+				boat -> new PlugInto(device(boat, "repeater"), "stern.3", "bow.4")));
+		assertEquals("not offered", changed(boat -> drop(boat, "repeater").orElseThrow().from().port().equals(Optional.of(3)),
+				boat -> new PlugInto(device(boat, "repeater"), "stern.1", "bow.4")));
 	}
 
 	@Test

@@ -6,6 +6,7 @@ package hullwright.lang.edit;
 
 import hullwright.spec.Drop;
 import hullwright.spec.Leg;
+import hullwright.spec.PortReference;
 import hullwright.spec.SpecPackage;
 import java.util.List;
 import java.util.Optional;
@@ -43,6 +44,15 @@ public final class DropText {
 		EStructuralFeature from = run.eClass().getEStructuralFeature(SpecPackage.Literals.DROP__FROM.getName());
 		return from == null ? Optional.empty() : NodeModelUtils.findNodesForFeature(run, from).stream().findFirst()
 				.map(port -> new TextEdit(port.getEndOffset(), 0, " via " + name));
+	}
+
+	/** Names another port where a drop, a feed or a join names one; empty if it does not name that port. */
+	public static Optional<TextEdit> plug(EObject element, String old, String port) {
+		EObject drop = EcoreUtil2.getContainerOfType(element, Drop.class);
+		return EcoreUtil2.eAllContentsAsList(drop == null ? element : drop).stream().filter(PortReference.class::isInstance)
+				.map(NodeModelUtils::findActualNodeFor)
+				.filter(node -> NodeModelUtils.getTokenText(node).equals(old)).findFirst()
+				.map(node -> new TextEdit(node.getOffset(), node.getLength(), port));
 	}
 
 	/** Removes a piece with the comma beside it, or with the word that begins the list if it is the only one. */

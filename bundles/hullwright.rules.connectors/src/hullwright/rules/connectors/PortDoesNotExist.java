@@ -4,7 +4,9 @@
  */
 package hullwright.rules.connectors;
 
+import hullwright.network.Fitting;
 import hullwright.network.Network;
+import hullwright.network.PartsOnOffer;
 import hullwright.network.part.Part;
 import hullwright.network.part.Tee;
 import hullwright.rules.BoatRule;
@@ -12,8 +14,12 @@ import hullwright.rules.BoatUnderCheck;
 import hullwright.rules.Finding;
 import hullwright.rules.RuleDescription;
 import hullwright.rules.Severity;
+import hullwright.rules.edit.Fix;
+import hullwright.rules.edit.ReplacePart;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
@@ -36,19 +42,38 @@ public final class PortDoesNotExist implements BoatRule {
 				if (claim.part().isPresent() && claim.port().port().isPresent()) {
 					Part part = claim.part().get().part();
 					int number = claim.port().port().get();
-					if (!(part instanceof Tee tee) || !tee.ports().containsKey(number)) {
-						findings.add(boat.finding(claim.origin()).key("port " + number)
+					if (!hasPort(part, number)) {
+						Finding.Builder finding = boat.finding(claim.origin()).key("port " + number)
 								.value("what", claim.kind())
 								.value("part", claim.partName())
 								.value("port", number)
 								.value("type", part.identity().name())
-								.value("ports", ports(part))
-								.build());
+								.value("ports", ports(part));
+						FreePort.of(boat, network, claim.port().part())
+								.ifPresent(free -> finding.fix(FreePort.fix(claim.origin(), claim.partName() + "." + number, free)));
+						if (part instanceof Tee tee) {
+							withMorePorts(boat.boat().partsOnOffer(), claim.part().get(), tee, number).ifPresent(finding::fix);
+						}
+						findings.add(finding.build());
 					}
 				}
 			}
 		}
 		return findings;
+	}
+
+	private static boolean hasPort(Part part, int number) {
+		return part instanceof Tee tee && tee.ports().containsKey(number);
+	}
+
+	/** The tee or block with the fewest ports that has this one, too, and the same connectors. */
+	private static Optional<Fix> withMorePorts(PartsOnOffer offer, Fitting fitting, Tee old, int number) {
+		return offer.of(Tee.class).stream()
+				.filter(other -> other.ends().equals(old.ends()) && other.ports().containsKey(number) && other.ports().entrySet().containsAll(old.ports().entrySet()))
+				.filter(other -> old.ports().containsValue(other.ports().get(number)))
+				.min(Comparator.comparing(other -> other.ports().size()))
+				.map(other -> new Fix("Replace " + old.identity().name() + " by " + other.identity().name(), Fix.Reach.DESIGN,
+						List.of(new ReplacePart(fitting.origin(), old.identity(), other.identity()))));
 	}
 
 	private static String ports(Part part) {

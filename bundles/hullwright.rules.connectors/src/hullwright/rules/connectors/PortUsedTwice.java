@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
@@ -29,8 +30,8 @@ public final class PortUsedTwice implements BoatRule {
 				"common practice: one plug goes into one port");
 	}
 
-	/** One thing that is plugged in somewhere. */
-	private record Plugged(String label, Origin origin) {
+	/** One thing that is plugged in somewhere: into a part of a network, or into a device. */
+	private record Plugged(String label, Origin origin, Optional<Network> ofPart) {
 	}
 
 	/** A port of a part or of a device. */
@@ -46,26 +47,29 @@ public final class PortUsedTwice implements BoatRule {
 		Map<Port, List<Plugged>> used = new LinkedHashMap<>();
 		for (Network network : boat.boat().networks()) {
 			PortClaim.of(network).forEach(claim -> claim.port().port()
-					.ifPresent(number -> note(used, new Port(claim.port().part(), String.valueOf(number)), claim.kind(), claim.origin())));
+					.ifPresent(number -> note(used, new Port(claim.port().part(), String.valueOf(number)), new Plugged(claim.kind(), claim.origin(), Optional.of(network)))));
 			network.drops().forEach(drop -> drop.device().ifPresent(device -> drop.devicePort()
 					.or(() -> device.model().ports().keySet().stream().findFirst())
 					.ifPresent(port -> note(used, new Port(device.name(), port),
-							"drop from " + new Port(drop.from().part(), drop.from().port().map(String::valueOf).orElse("")).label(), drop.origin()))));
+							new Plugged("drop from " + new Port(drop.from().part(), drop.from().port().map(String::valueOf).orElse("")).label(), drop.origin(),
+									Optional.empty())))));
 		}
 		List<Finding> findings = new ArrayList<>();
 		used.forEach((port, plugged) -> {
 			if (plugged.size() > 1) {
-				Origin last = plugged.get(plugged.size() - 1).origin();
-				findings.add(boat.finding(Origin.nowhere(port.owner()).shownAt(last)).key("port " + port.name())
+				Plugged last = plugged.get(plugged.size() - 1);
+				Finding.Builder finding = boat.finding(Origin.nowhere(port.owner()).shownAt(last.origin())).key("port " + port.name())
 						.value("users", plugged.stream().map(Plugged::label).collect(Collectors.joining(" and ")))
-						.value("port", port.label())
-						.build());
+						.value("port", port.label());
+				last.ofPart().flatMap(network -> FreePort.like(boat, network, port.owner(), Integer.parseInt(port.name())))
+						.ifPresent(free -> finding.fix(FreePort.fix(last.origin(), port.label(), free)));
+				findings.add(finding.build());
 			}
 		});
 		return findings;
 	}
 
-	private static void note(Map<Port, List<Plugged>> used, Port port, String label, Origin origin) {
-		used.computeIfAbsent(port, none -> new ArrayList<>()).add(new Plugged(label, origin));
+	private static void note(Map<Port, List<Plugged>> used, Port port, Plugged plugged) {
+		used.computeIfAbsent(port, none -> new ArrayList<>()).add(plugged);
 	}
 }
