@@ -70,7 +70,7 @@ record BoatsOfSeries(List<Selection> boats, boolean allOrderable, boolean allSol
 			gap = Optional.of("series " + plan.name() + " has more than " + MOST_COMBINATIONS + " boats that can be ordered; checked were "
 					+ boats.size() + " of them, with few options or all but few, and the sold hulls");
 		} else if (boats.isEmpty()) {
-			gap = Optional.of("no boat of series " + plan.name() + " can be ordered: its options contradict each other");
+			gap = Optional.of("no boat of series " + plan.name() + " was checked, since none can be ordered");
 		}
 		plan.hullNames().forEach(hull -> plan.hull(hull).ifPresent(boats::add));
 		return new BoatsOfSeries(List.copyOf(boats), !orderable.more(), true, gap);

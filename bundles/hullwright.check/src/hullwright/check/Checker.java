@@ -136,23 +136,17 @@ public final class Checker {
 		List<SeriesPlan> wanted = new ArrayList<>();
 		List<String> gaps = new ArrayList<>(rules.gaps());
 		Set<String> interesting;
-		List<Finding> notInForce;
 		synchronized (READING) {
 			project = reader.read(request.snapshot());
 			begun = lap(clock, CheckClock.Stage.READING, begun);
 			profile = ProfileInForce.of(project, rules);
 			interesting = request.focus().isEmpty() ? request.snapshot().files().keySet() : focusWithImports(project, request.focus());
 			plan(project, request, wanted, gaps);
-			notInForce = project.files().entrySet().stream()
-					.filter(file -> interesting.contains(file.getKey()) && !project.unsound().contains(file.getKey()))
-					.flatMap(file -> NotInForce.in(file.getValue()).stream())
-					.toList();
 		}
 		List<ReportedFinding> findings = new ArrayList<>();
 		rules.pluginsOff().forEach(problem -> findings.add(ofText(problem)));
 		project.problems().stream().filter(problem -> interesting.contains(problem.origin().file())).forEach(problem -> findings.add(ofText(problem)));
 		profile.problems().forEach(problem -> findings.add(ofText(problem)));
-		notInForce.forEach(problem -> findings.add(ofText(problem)));
 		begun = lap(clock, CheckClock.Stage.PLANNING, begun);
 		BoatsChecked boats = checkBoats(request, project, wanted, rules, profile, gaps, cancelled, clock);
 		begun = lap(clock, CheckClock.Stage.CHECKING, begun);
@@ -298,10 +292,17 @@ public final class Checker {
 		List<String> unfit = new ArrayList<>();
 		for (SeriesPlan plan : wanted) {
 			BoatsOfSeries boats = BoatsOfSeries.wanted(plan, request.boats());
-			boats.gap().ifPresent(boats.boats().isEmpty() ? unfit::add : gaps::add);
+			List<ReportedFinding> found = List.of();
+			if (!boats.boats().isEmpty() || boats.allOrderable()) {
+				SeriesCheck done = rules.watch().run(() -> new SeriesCheck(plan, boats, running, profile, rules.guard(), known, cancelled, clock));
+				found = done.findings(checked.silenced);
+				checked.findings.addAll(found);
+			}
+			// a finding that says why there is no boat says it better
+			if (!boats.boats().isEmpty() || found.isEmpty()) {
+				boats.gap().ifPresent(boats.boats().isEmpty() ? unfit::add : gaps::add);
+			}
 			if (!boats.boats().isEmpty()) {
-				SeriesCheck done = rules.watch().run(() -> new SeriesCheck(plan, boats, running, profile.rules(), rules.guard(), known, cancelled, clock));
-				checked.findings.addAll(done.findings(checked.silenced));
 				checked.coverage.add(new SeriesCoverage(plan.name(), plan.devices(), boats.combinations(), boats.allOrderable(),
 						boats.boats().size() - boats.combinations(), boats.allSold(), plan.origin()));
 			}

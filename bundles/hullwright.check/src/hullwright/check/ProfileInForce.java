@@ -8,6 +8,7 @@ import hullwright.network.Origin;
 import hullwright.quantity.Quantity;
 import hullwright.rules.Band;
 import hullwright.rules.Finding;
+import hullwright.rules.HouseDemands;
 import hullwright.rules.Parameter;
 import hullwright.rules.RuleDescription;
 import hullwright.rules.RuleInForce;
@@ -26,9 +27,10 @@ import java.util.stream.Collectors;
  * What is in force for each rule: what the rule ships with, changed by the one profile of the project.
  *
  * @param rules the rules in force, by id
+ * @param demands what the house asks beside rules
  * @param problems what is wrong with the profile
  */
-record ProfileInForce(Map<String, RuleInForce> rules, List<Finding> problems) {
+record ProfileInForce(Map<String, RuleInForce> rules, HouseDemands demands, List<Finding> problems) {
 
 	/** The one profile that a profile may start from. */
 	private static final String STANDARD = "standard";
@@ -45,10 +47,11 @@ record ProfileInForce(Map<String, RuleInForce> rules, List<Finding> problems) {
 		TextOrigins places = new TextOrigins();
 		profiles.stream().skip(1).forEach(surplus -> problems.add(problem(ProjectProblem.TWO_PROFILES, places.of(surplus, surplus.getName()),
 				"a project has one profile, and '" + profiles.get(0).getName() + "' in " + places.of(profiles.get(0), "").file() + " is it")));
-		if (!profiles.isEmpty()) {
-			apply(profiles.get(0), rules, inForce, problems, places);
+		if (profiles.isEmpty()) {
+			return new ProfileInForce(inForce, HouseDemands.NONE, problems);
 		}
-		return new ProfileInForce(inForce, problems);
+		apply(profiles.get(0), rules, inForce, problems, places);
+		return new ProfileInForce(inForce, new DemandsOfProfile(profiles.get(0), places).read(problems), problems);
 	}
 
 	private static void apply(Profile profile, ProjectRules rules, Map<String, RuleInForce> inForce, List<Finding> problems, TextOrigins places) {

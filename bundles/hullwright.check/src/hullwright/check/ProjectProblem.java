@@ -17,8 +17,6 @@ public final class ProjectProblem {
 	public static final String TWO_PROFILES = "project/two-profiles";
 	/** A profile sets something that does not exist or does not fit. */
 	public static final String PROFILE_SETTING_WRONG = "project/profile-setting-wrong";
-	/** The text says something that this version understands and does not act on yet. */
-	public static final String NOT_IN_FORCE = "project/not-in-force";
 	/** A waiver names a rule that does not exist. */
 	public static final String WAIVER_UNKNOWN_RULE = "project/waiver-unknown-rule";
 	/** A waiver gives no reason. */

@@ -12,7 +12,6 @@ import hullwright.resolve.SeriesPlan;
 import hullwright.rules.BoatRule;
 import hullwright.rules.BoatUnderCheck;
 import hullwright.rules.Finding;
-import hullwright.rules.RuleInForce;
 import hullwright.rules.SeriesRule;
 import hullwright.rules.SeriesUnderCheck;
 import hullwright.rules.Severity;
@@ -47,7 +46,7 @@ final class SeriesCheck {
 	private final boolean allOrderable;
 	private final boolean allSold;
 	private final List<LoadedRule> rules;
-	private final Map<String, RuleInForce> inForce;
+	private final ProfileInForce profile;
 	private final RuleGuard guard;
 	private final Predicate<Origin> known;
 	private final BooleanSupplier cancelled;
@@ -58,11 +57,11 @@ final class SeriesCheck {
 	private final Map<Matter, Sightings> sightings = new LinkedHashMap<>();
 	private final Map<String, Set<String>> silencedBy = new HashMap<>();
 
-	SeriesCheck(SeriesPlan plan, BoatsOfSeries wanted, List<LoadedRule> rules, Map<String, RuleInForce> inForce, RuleGuard guard,
+	SeriesCheck(SeriesPlan plan, BoatsOfSeries wanted, List<LoadedRule> rules, ProfileInForce profile, RuleGuard guard,
 			Predicate<Origin> known, BooleanSupplier cancelled, CheckClock clock) {
 		this.rules = rules;
 		rules.forEach(rule -> silencedBy.put(rule.description().id(), rule.description().silencedBy()));
-		this.inForce = inForce;
+		this.profile = profile;
 		this.guard = guard;
 		this.known = known;
 		this.cancelled = cancelled;
@@ -97,7 +96,8 @@ final class SeriesCheck {
 	void run() {
 		for (LoadedRule rule : rules) {
 			if (rule.rule() instanceof SeriesRule ofSeries) {
-				SeriesUnderCheck series = new SeriesUnderCheck(plan.outline(), boats, allOrderable && allSold, plan::boat, inForce.get(rule.description().id()));
+				SeriesUnderCheck series = new SeriesUnderCheck(plan.outline(), boats, allOrderable && allSold, plan::boat,
+						profile.rules().get(rule.description().id()), profile.demands());
 				ofSeries(run(rule, () -> ofSeries.check(series)));
 			}
 		}
@@ -110,7 +110,7 @@ final class SeriesCheck {
 			Map<String, List<Finding>> found = new LinkedHashMap<>();
 			for (LoadedRule rule : rules) {
 				if (rule.rule() instanceof BoatRule ofBoat) {
-					BoatUnderCheck under = new BoatUnderCheck(figures, inForce.get(rule.description().id()));
+					BoatUnderCheck under = new BoatUnderCheck(figures, profile.rules().get(rule.description().id()), profile.demands());
 					List<Finding> findings = run(rule, () -> ofBoat.check(under));
 					if (!findings.isEmpty()) {
 						found.put(rule.description().id(), findings);

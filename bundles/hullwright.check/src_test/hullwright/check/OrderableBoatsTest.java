@@ -107,11 +107,13 @@ class OrderableBoatsTest {
 	}
 
 	@Test
-	void optionsThatContradictEachOtherAreAGapAndNoCleanReport() {
+	void optionsThatContradictEachOtherAreAFindingAndNoCleanReport() {
 		CheckReport report = checked(Boats.skerry("options { one of a requires b, b }", ""));
 		assertEquals(1, report.series().get(0).combinations(), "b alone can be ordered");
-		report = checked(Boats.skerry("options { one of a requires c, b requires c; c excludes a and b }", ""));
-		assertEquals(List.of("no boat of series Skerry can be ordered: its options contradict each other"), report.gaps());
+		CheckReport contradicting = checked(Boats.skerry("options { one of a requires c, b requires c; c excludes a and b }", ""));
+		assertEquals(List.of(), contradicting.gaps(), "the finding says it");
+		assertTrue(Boats.findings(contradicting).contains("error series/no-buildable-boat: no boat of Skerry can be ordered: whatever is chosen, "
+				+ "some option requires what another excludes"), () -> Boats.findings(contradicting).toString());
 	}
 
 	@Test

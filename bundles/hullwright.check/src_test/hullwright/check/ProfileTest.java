@@ -7,6 +7,11 @@ package hullwright.check;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import hullwright.rules.BoatRule;
+import hullwright.rules.BoatUnderCheck;
+import hullwright.rules.Finding;
+import hullwright.rules.RuleDescription;
+import hullwright.rules.Severity;
 import hullwright.rules.report.CheckReport;
 import hullwright.rules.report.RuleRun;
 import java.util.List;
@@ -68,12 +73,48 @@ class ProfileTest {
 	}
 
 	@Test
-	void whatIsNotAppliedYetIsTold() {
+	void whatIsRequiredInVainIsAnErrorAndTheRestIsInForce() {
 		assertEquals(List.of(
+				"warning series/label-missing: radar has no label",
 				"advice cabling/drop-too-long: the drop to radar is 5.5 m long; the limit is 5 m",
-				"advice project/not-in-force: 'require' is not applied yet: nothing checks each device for a label",
+				"error project/profile-setting-wrong: a label on every ship cannot be required; what can be is label on every device, "
+						+ "label on every part, label on every feed, place on every device, place on every part, article on every part",
 				"error project/profile-setting-wrong: 'spare' is no value that cabling/drop-too-long works with"),
-				Boats.findings(check("profile Yard from standard {\n require label on every device\n cabling/drop-too-long { spare 2 }\n}")));
+				Boats.findings(check("""
+						profile Yard from standard {
+						  require label on every device
+						  require label on every ship
+						  cabling/drop-too-long { spare 2 }
+						}
+						""")));
+	}
+
+	@Test
+	void aDemandOfTheHouseIsTheSourceOfItsFinding() {
+		CheckReport report = check("profile Yard from standard {\n  require label on every device\n  cabling/drop-too-long off\n}");
+		assertEquals("profile Yard, yard.hull line 2", report.findings().get(0).finding().source());
+	}
+
+	@Test
+	void aRuleThatIsUsuallyOffRunsWhereAProfileAsksForIt() {
+		RuleDescription quiet = RuleDescription.of("house/any-network", "A network", Severity.ADVICE, "there is a network", "the test").offByDefault();
+		RuleSet rules = new RuleSet(List.of(new LoadedRule(new OfEveryNetwork(quiet), quiet, "the test")), List.of());
+		assertEquals(List.of(), Boats.findings(checked(rules, "")));
+		assertEquals(List.of("advice house/any-network: there is a network"), Boats.findings(checked(rules, "profile Yard from standard { house/any-network on }")));
+		assertEquals(List.of("warning house/any-network: there is a network"),
+				Boats.findings(checked(rules, "profile Yard from standard { house/any-network warning }")));
+	}
+
+	private static CheckReport checked(RuleSet rules, String profile) {
+		return Checker.with(rules).check(CheckRequest.ofAll(Snapshot.of(Map.of("boat.hull", BOAT, "yard.hull", profile)), Boats.DAY));
+	}
+
+	private record OfEveryNetwork(RuleDescription description) implements BoatRule {
+
+		@Override
+		public List<Finding> check(BoatUnderCheck boat) {
+			return boat.boat().networks().stream().map(network -> boat.finding(network.origin()).build()).toList();
+		}
 	}
 
 	@Test

@@ -10,8 +10,10 @@ import hullwright.check.plugin.TrustedPlugins;
 import hullwright.network.Origin;
 import hullwright.rules.Band;
 import hullwright.rules.Finding;
+import hullwright.rules.HouseDemands;
 import hullwright.rules.RuleInForce;
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -21,7 +23,7 @@ import picocli.CommandLine.Mixin;
  */
 @Command(name = "config", sortOptions = false,
 		description = "Shows what is in force for a project: each rule, whether it is on, its severities and limits and what else it works with, "
-				+ "and where each of these comes from.",
+				+ "and where each of these comes from; then what else the house demands.",
 		footer = { "", "Exit status: 0 that is what is in force, 2 the profile or a plugin has problems." })
 final class ConfigCommand implements Callable<Integer> {
 
@@ -49,6 +51,7 @@ final class ConfigCommand implements Callable<Integer> {
 			RulesInForce inForce = checker.inForce(project.snapshot());
 			inForce.problems().forEach(each -> tell(project, each));
 			inForce.rules().forEach(this::tell);
+			tell(inForce.demands());
 			sound &= inForce.problems().isEmpty();
 		}
 		return sound ? ExitStatus.CLEAN : ExitStatus.INCOMPLETE;
@@ -62,7 +65,7 @@ final class ConfigCommand implements Callable<Integer> {
 
 	private void tell(RuleInForce rule) {
 		if (!rule.on()) {
-			line(rule.description().id(), "off", rule.source());
+			line(rule.description().id(), "off", rule.description().usuallyOn() ? rule.source() : "standard: off unless a profile asks for it");
 			return;
 		}
 		if (rule.bands().isEmpty()) {
@@ -74,6 +77,15 @@ final class ConfigCommand implements Callable<Integer> {
 			}
 		}
 		rule.parameters().forEach((name, value) -> line("", name + " " + value.value(), value.source()));
+	}
+
+	private void tell(HouseDemands demands) {
+		demands.demands().forEach(each -> line("require", word(each.what()) + " on every " + word(each.on()), each.source()));
+		demands.approved().ifPresent(each -> line("approved catalogs", String.join(" and ", each.names()), each.source()));
+	}
+
+	private static String word(Enum<?> of) {
+		return of.name().toLowerCase(Locale.ROOT);
 	}
 
 	private void line(String rule, String what, String source) {

@@ -52,4 +52,9 @@ public record Boat(String series, String revision, Selection selection, List<Net
 		devices.forEach(each -> all.putIfAbsent(each.name(), each));
 		return List.copyOf(all.values());
 	}
+
+	/** The parts of its catalogs, each where it is fitted. */
+	public List<FittedPart> fittedParts() {
+		return FittedPart.of(this);
+	}
 }

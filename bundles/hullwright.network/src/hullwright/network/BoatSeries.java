@@ -5,6 +5,7 @@
 package hullwright.network;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -51,9 +52,10 @@ public record BoatSeries(String name, String revision, List<Option> options, Lis
 	 *
 	 * @param name its number or name
 	 * @param options the names of its options
+	 * @param contradiction why its options cannot be ordered together, in words, or empty if they can
 	 * @param origin its place in the text
 	 */
-	public record SoldHull(String name, Set<String> options, Origin origin) {
+	public record SoldHull(String name, Set<String> options, Optional<String> contradiction, Origin origin) {
 
 		public SoldHull {
 			options = Set.copyOf(options);

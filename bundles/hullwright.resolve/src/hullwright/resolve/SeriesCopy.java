@@ -30,14 +30,14 @@ final class SeriesCopy {
 	private SeriesCopy() {
 	}
 
-	static BoatSeries of(Series series, List<Waiver> waivers, PartsOnOffer partsOnOffer, TextPlaces places) {
+	static BoatSeries of(Series series, OptionSpace space, List<Waiver> waivers, PartsOnOffer partsOnOffer, TextPlaces places) {
 		Map<String, BoatSeries.Option> options = new LinkedHashMap<>();
 		series.getOptions().forEach(each -> options.putIfAbsent(each.getName(), option(each, places)));
 		for (Choice choice : series.getChoices()) {
 			choice.getOptions().forEach(each -> options.putIfAbsent(each.getName(), oneOf(choice, option(each, places))));
 		}
 		return new BoatSeries(series.getName(), Copying.text(series.getRevision()), List.copyOf(options.values()),
-				series.getHulls().stream().map(each -> hull(each, places)).toList(), conditions(series), waivers, partsOnOffer,
+				series.getHulls().stream().map(each -> hull(each, space, places)).toList(), conditions(series), waivers, partsOnOffer,
 				places.of(series, series.getName()));
 	}
 
@@ -53,8 +53,9 @@ final class SeriesCopy {
 				places.of(option, option.getName()));
 	}
 
-	private static BoatSeries.SoldHull hull(Hull hull, TextPlaces places) {
-		return new BoatSeries.SoldHull(hull.getName(), names(hull.getOptions()), places.of(hull, hull.getName()));
+	private static BoatSeries.SoldHull hull(Hull hull, OptionSpace space, TextPlaces places) {
+		Set<String> options = names(hull.getOptions());
+		return new BoatSeries.SoldHull(hull.getName(), options, space.whyNot(options), places.of(hull, hull.getName()));
 	}
 
 	private static Set<String> names(List<Option> options) {

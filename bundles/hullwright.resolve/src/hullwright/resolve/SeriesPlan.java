@@ -83,7 +83,7 @@ public final class SeriesPlan {
 		List<Part> offered = new ArrayList<>();
 		visibleCatalogs.forEach(catalog -> catalog.getParts().forEach(type -> parts.of(type).ifPresent(offered::add)));
 		partsOnOffer = new PartsOnOffer(offered);
-		outline = SeriesCopy.of(series, waivers, partsOnOffer, places);
+		outline = SeriesCopy.of(series, options, waivers, partsOnOffer, places);
 		devices = count(series, Device.class);
 	}
 

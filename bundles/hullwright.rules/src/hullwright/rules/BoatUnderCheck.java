@@ -15,8 +15,8 @@ public final class BoatUnderCheck extends UnderCheck {
 	private final Figures figures;
 
 	/** A boat for one rule to look at. */
-	public BoatUnderCheck(Figures figures, RuleInForce inForce) {
-		super(inForce);
+	public BoatUnderCheck(Figures figures, RuleInForce inForce, HouseDemands house) {
+		super(inForce, house);
 		this.figures = figures;
 	}
 

@@ -24,9 +24,10 @@ import java.util.regex.Pattern;
  * @param source where the requirement was read, for a rule without bands
  * @param parameters what a profile can set beside severities and limits
  * @param silencedBy the ids of the rules whose findings make those of this rule meaningless where they are about the same element
+ * @param usuallyOn whether the rule runs where no profile speaks of it; a rule that would tell most good boats something does not
  */
 public record RuleDescription(String id, String title, String message, Severity severity, List<Band> bands, String source,
-		List<Parameter> parameters, Set<String> silencedBy) {
+		List<Parameter> parameters, Set<String> silencedBy, boolean usuallyOn) {
 
 	private static final Pattern ID = Pattern.compile("[a-z]+/[a-z]+(-[a-z]+)*");
 
@@ -45,24 +46,29 @@ public record RuleDescription(String id, String title, String message, Severity 
 
 	/** A rule that holds or does not, without a limit. */
 	public static RuleDescription of(String id, String title, Severity severity, String message, String source) {
-		return new RuleDescription(id, title, message, severity, List.of(), source, List.of(), Set.of());
+		return new RuleDescription(id, title, message, severity, List.of(), source, List.of(), Set.of(), true);
 	}
 
 	/** A rule with bands, the mildest first. */
 	public static RuleDescription banded(String id, String title, String message, Band... bands) {
 		List<Band> ordered = new ArrayList<>(List.of(bands));
 		Band strictest = ordered.get(ordered.size() - 1);
-		return new RuleDescription(id, title, message, strictest.severity(), ordered, strictest.source(), List.of(), Set.of());
+		return new RuleDescription(id, title, message, strictest.severity(), ordered, strictest.source(), List.of(), Set.of(), true);
 	}
 
 	/** The same rule with parameters. */
 	public RuleDescription with(Parameter... settable) {
-		return new RuleDescription(id, title, message, severity, bands, source, List.of(settable), silencedBy);
+		return new RuleDescription(id, title, message, severity, bands, source, List.of(settable), silencedBy, usuallyOn);
 	}
 
 	/** The same rule, silent about an element of which one of these rules finds something. */
 	public RuleDescription silencedBy(String... rules) {
-		return new RuleDescription(id, title, message, severity, bands, source, parameters, Set.of(rules));
+		return new RuleDescription(id, title, message, severity, bands, source, parameters, Set.of(rules), usuallyOn);
+	}
+
+	/** The same rule, which runs only where a profile asks for it. */
+	public RuleDescription offByDefault() {
+		return new RuleDescription(id, title, message, severity, bands, source, parameters, silencedBy, false);
 	}
 
 	/** The kind of quantity that the limits are, if the rule has limits. */

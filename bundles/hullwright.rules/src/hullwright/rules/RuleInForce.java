@@ -40,6 +40,6 @@ public record RuleInForce(RuleDescription description, boolean on, Severity seve
 	public static RuleInForce asShipped(RuleDescription description) {
 		Map<String, ParameterInForce> usual = new LinkedHashMap<>();
 		description.parameters().forEach(each -> usual.put(each.name(), new ParameterInForce(each.usual(), each.source())));
-		return new RuleInForce(description, true, description.severity(), description.bands(), description.source(), usual);
+		return new RuleInForce(description, description.usuallyOn(), description.severity(), description.bands(), description.source(), usual);
 	}
 }

@@ -28,8 +28,9 @@ public final class SeriesUnderCheck extends UnderCheck {
 	 * @param complete whether these are all that can be ordered and all that are sold
 	 * @param build makes a boat of the series
 	 */
-	public SeriesUnderCheck(BoatSeries series, List<Selection> boats, boolean complete, Function<Selection, Boat> build, RuleInForce inForce) {
-		super(inForce);
+	public SeriesUnderCheck(BoatSeries series, List<Selection> boats, boolean complete, Function<Selection, Boat> build, RuleInForce inForce,
+			HouseDemands house) {
+		super(inForce, house);
 		this.series = series;
 		this.boats = List.copyOf(boats);
 		this.complete = complete;

@@ -15,9 +15,16 @@ import java.util.Optional;
 public abstract sealed class UnderCheck permits BoatUnderCheck, SeriesUnderCheck {
 
 	private final RuleInForce inForce;
+	private final HouseDemands house;
 
-	UnderCheck(RuleInForce inForce) {
+	UnderCheck(RuleInForce inForce, HouseDemands house) {
 		this.inForce = inForce;
+		this.house = house;
+	}
+
+	/** What the house asks of its texts beside the limits of rules. */
+	public HouseDemands house() {
+		return house;
 	}
 
 	/**
