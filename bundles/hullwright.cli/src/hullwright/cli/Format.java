@@ -13,4 +13,7 @@ enum Format {
 
 	/** Those that figures can be written in. */
 	static final Set<Format> OF_FIGURES = EnumSet.of(text, json);
+
+	/** Those that lists can be written in. */
+	static final Set<Format> OF_LISTS = EnumSet.of(text, json);
 }

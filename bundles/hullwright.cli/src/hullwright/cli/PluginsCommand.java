@@ -11,6 +11,7 @@ import hullwright.check.plugin.HousePlugin;
 import hullwright.check.plugin.HousePlugins;
 import hullwright.check.plugin.PluginFile;
 import hullwright.check.plugin.TrustedPlugins;
+import hullwright.report.PluginListing;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -43,6 +44,9 @@ final class PluginsCommand implements Callable<Integer> {
 
 	@ArgGroup
 	private Change change;
+
+	@Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text", description = "How to list: text or json; without this, text.")
+	private Format format;
 
 	/** What is to change. */
 	static final class Change {
@@ -96,23 +100,29 @@ final class PluginsCommand implements Callable<Integer> {
 	}
 
 	private int list() {
-		Checker checker = Checker.create(TrustedPlugins.ofUser());
-		int status = ExitStatus.CLEAN;
-		for (Project project : projectsOrNone()) {
-			HousePlugins plugins = checker.plugins(project.snapshot());
-			List<LoadedRule> rules = checker.rules(project.snapshot()).rules();
-			for (HousePlugin each : plugins.plugins()) {
-				HousePlugins.State state = plugins.stateOf(each);
-				tell(project, each, state, state == HousePlugins.State.ON ? ids(each, rules) : each.rules());
-				status = Math.max(status, state == HousePlugins.State.ON ? ExitStatus.CLEAN : state == HousePlugins.State.REFUSED ? ExitStatus.INCOMPLETE
-						: ExitStatus.FINDINGS);
-			}
-			if (plugins.plugins().isEmpty()) {
-				terminal.out().println("No plugins here: a jar with rules of the house belongs into " + project.pathOf(PluginFile.FOLDER) + " or "
-						+ TrustedPlugins.ofUser().rulesOfUser() + ".");
-			}
+		if (!Format.OF_LISTS.contains(format)) {
+			throw new Refusal("plugins are listed as text or json, not as " + format);
 		}
-		return status;
+		Checker checker = Checker.create(TrustedPlugins.ofUser());
+		List<PluginListing> listings = projectsOrNone().stream().map(project -> listing(project, checker)).toList();
+		terminal.out().print(format == Format.json ? PluginListing.json(listings) : PluginListing.text(listings));
+		return listings.stream().flatMap(listing -> listing.plugins().stream()).mapToInt(plugin -> switch (plugin.state()) {
+		case ON -> ExitStatus.CLEAN;
+		case NOT_TRUSTED -> ExitStatus.FINDINGS;
+		case REFUSED -> ExitStatus.INCOMPLETE;
+		}).max().orElse(ExitStatus.CLEAN);
+	}
+
+	private static PluginListing listing(Project project, Checker checker) {
+		HousePlugins plugins = checker.plugins(project.snapshot());
+		List<LoadedRule> rules = checker.rules(project.snapshot()).rules();
+		List<PluginListing.Plugin> listed = plugins.plugins().stream().map(each -> {
+			HousePlugins.State state = plugins.stateOf(each);
+			return new PluginListing.Plugin(each.name(), each.version(), PluginListing.State.valueOf(state.name()),
+					each.isOfProject() ? project.pathOf(each.file()) : each.file(), state == HousePlugins.State.ON ? ids(each, rules) : each.rules(),
+					each.refusal(), each.sha256());
+		}).toList();
+		return new PluginListing(project.folder(), listed, project.pathOf(PluginFile.FOLDER) + " or " + TrustedPlugins.ofUser().rulesOfUser());
 	}
 
 	/** Whoever asks outside of any project sees the plugins that they have for all. */
@@ -129,25 +139,5 @@ final class PluginsCommand implements Callable<Integer> {
 
 	private static List<String> ids(HousePlugin plugin, List<LoadedRule> rules) {
 		return rules.stream().filter(rule -> rule.contributor().equals(plugin.title())).map(rule -> rule.description().id()).toList();
-	}
-
-	private void tell(Project project, HousePlugin plugin, HousePlugins.State state, List<String> rules) {
-		terminal.out().println("%-40s %-12s %s".formatted(plugin.title(), word(state), shown(project, plugin)));
-		plugin.refusal().ifPresent(why -> terminal.out().println("  " + why));
-		rules.forEach(rule -> terminal.out().println("  rule " + rule));
-		terminal.out().println("  SHA-256 " + plugin.sha256());
-	}
-
-	/** The path of a plugin as it leads there from where the command was given. */
-	private static String shown(Project project, HousePlugin plugin) {
-		return plugin.isOfProject() ? project.pathOf(plugin.file()) : plugin.file();
-	}
-
-	private static String word(HousePlugins.State state) {
-		return switch (state) {
-		case ON -> "on";
-		case NOT_TRUSTED -> "not trusted";
-		case REFUSED -> "refused";
-		};
 	}
 }

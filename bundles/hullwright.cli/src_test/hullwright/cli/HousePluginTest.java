@@ -118,6 +118,15 @@ class HousePluginTest {
 		assertTrue(listed.out().matches("(?s).*SHA-256 [0-9a-f]{64}\n.*"), listed.out());
 	}
 
+	@Test
+	void programsReadTheListToo() throws IOException {
+		plugin("yard-rules.jar", "yard.rules", "1.2.0", "yard/no-radar", "");
+		Run listed = Run.of("plugins", "--format", "json", project.toString());
+		assertEquals(1, listed.status(), listed.err());
+		assertTrue(listed.out().contains("\"format\": \"hullwright-plugins\"") && listed.out().contains("\"state\": \"not-trusted\""), listed.out());
+		assertEquals("", Run.of("plugins", "--format", "sarif", project.toString()).out());
+	}
+
 	/** That a plugin is off is one problem; that its rules are unknown meanwhile is no second one. */
 	@Test
 	void whatTheProfileSaysOfAPluginThatIsOffIsNoMistake() throws IOException {

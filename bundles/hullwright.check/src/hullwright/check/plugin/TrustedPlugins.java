@@ -5,15 +5,19 @@
 package hullwright.check.plugin;
 
 import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 
 /**
  * The checksums that a user trusts. They are kept outside of all projects, so that no project can bring its own trust along: one line
@@ -25,6 +29,9 @@ public final class TrustedPlugins {
 	public static final String PROPERTY = "hullwright.configuration";
 
 	private static final String VARIABLE = "HULLWRIGHT_CONFIGURATION";
+
+	/** Two threads of one process cannot hold the lock of a file, so they take turns before it. */
+	private static final Object CHANGING = new Object();
 
 	private final Path folder;
 
@@ -72,22 +79,30 @@ public final class TrustedPlugins {
 
 	/** Trusts a plugin. */
 	public void trust(HousePlugin plugin, LocalDate today) throws IOException {
-		List<String> lines = without(plugin.sha256());
-		lines.add(plugin.sha256() + "  " + plugin.title().replaceAll("\\s+", " ") + ", since " + today);
-		write(lines);
+		change(lines -> {
+			lines.removeIf(line -> checksumOf(line).equals(plugin.sha256()));
+			lines.add(plugin.sha256() + "  " + plugin.title().replaceAll("\\s+", " ") + ", since " + today);
+		});
 	}
 
 	/** Trusts jars with a checksum no longer. */
 	public void distrust(String checksum) throws IOException {
 		if (Files.exists(file())) {
-			write(without(checksum));
+			change(lines -> lines.removeIf(line -> checksumOf(line).equals(checksum)));
 		}
 	}
 
-	private List<String> without(String checksum) throws IOException {
-		List<String> lines = new ArrayList<>(lines());
-		lines.removeIf(line -> checksumOf(line).equals(checksum));
-		return lines;
+	/** One change after the other, in this process and in others: a list that two write at once would lose one of their lines. */
+	private void change(Consumer<List<String>> change) throws IOException {
+		Files.createDirectories(folder);
+		synchronized (CHANGING) {
+			try (FileChannel channel = FileChannel.open(folder.resolve("trusted-plugins.lock"), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+					FileLock held = channel.lock()) {
+				List<String> lines = new ArrayList<>(lines());
+				change.accept(lines);
+				write(lines);
+			}
+		}
 	}
 
 	private List<String> lines() throws IOException {
@@ -99,7 +114,6 @@ public final class TrustedPlugins {
 	}
 
 	private void write(List<String> lines) throws IOException {
-		Files.createDirectories(folder);
 		Path written = Files.createTempFile(folder, "trusted", ".new");
 		try {
 			Files.write(written, lines, StandardCharsets.UTF_8);
