@@ -7,9 +7,6 @@ package hullwright.check;
 import hullwright.check.baseline.Baseline;
 import hullwright.check.plugin.HousePlugins;
 import hullwright.check.plugin.TrustedPlugins;
-import hullwright.lang.HullLanguage;
-import hullwright.lang.imports.Imports;
-import hullwright.lang.imports.VisibleCatalogs;
 import hullwright.network.Boat;
 import hullwright.network.Origin;
 import hullwright.resolve.SeriesPlan;
@@ -24,15 +21,12 @@ import hullwright.rules.report.SeriesCoverage;
 import hullwright.rules.report.SetAside;
 import hullwright.rules.report.SourceFile;
 import hullwright.spec.Series;
-import hullwright.spec.SpecFile;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.WeakHashMap;
 import java.util.function.BooleanSupplier;
 import java.util.function.Function;
@@ -133,19 +127,19 @@ public final class Checker {
 		ProjectRules rules = house.of(request.snapshot());
 		ReadProject project;
 		ProfileInForce profile;
-		List<SeriesPlan> wanted = new ArrayList<>();
-		List<String> gaps = new ArrayList<>(rules.gaps());
-		Set<String> interesting;
+		PlannedSeries planned;
 		synchronized (READING) {
 			project = reader.read(request.snapshot());
 			begun = lap(clock, CheckClock.Stage.READING, begun);
 			profile = ProfileInForce.of(project, rules);
-			interesting = request.focus().isEmpty() ? request.snapshot().files().keySet() : focusWithImports(project, request.focus());
-			plan(project, request, wanted, gaps);
+			planned = PlannedSeries.of(project, request, plans);
 		}
+		List<SeriesPlan> wanted = planned.plans();
+		List<String> gaps = new ArrayList<>(rules.gaps());
+		gaps.addAll(planned.gaps());
 		List<ReportedFinding> findings = new ArrayList<>();
 		rules.pluginsOff().forEach(problem -> findings.add(ofText(problem)));
-		project.problems().stream().filter(problem -> interesting.contains(problem.origin().file())).forEach(problem -> findings.add(ofText(problem)));
+		project.problems().stream().filter(problem -> planned.files().contains(problem.origin().file())).forEach(problem -> findings.add(ofText(problem)));
 		profile.problems().forEach(problem -> findings.add(ofText(problem)));
 		begun = lap(clock, CheckClock.Stage.PLANNING, begun);
 		BoatsChecked boats = checkBoats(request, project, wanted, rules, profile, gaps, cancelled, clock);
@@ -210,18 +204,17 @@ public final class Checker {
 
 	/** The boats of a request as they will be built, without a check; files with problems contribute none. */
 	public BoatsRead boats(CheckRequest request) {
-		List<SeriesPlan> wanted = new ArrayList<>();
-		List<String> gaps = new ArrayList<>();
+		PlannedSeries planned;
 		List<Finding> problems;
 		synchronized (READING) {
 			ReadProject project = reader.read(request.snapshot());
-			Set<String> interesting = request.focus().isEmpty() ? request.snapshot().files().keySet() : focusWithImports(project, request.focus());
-			plan(project, request, wanted, gaps);
-			problems = project.problems().stream().filter(problem -> interesting.contains(problem.origin().file())).toList();
+			planned = PlannedSeries.of(project, request, plans);
+			problems = project.problems().stream().filter(problem -> planned.files().contains(problem.origin().file())).toList();
 		}
+		List<String> gaps = new ArrayList<>(planned.gaps());
 		List<Boat> boats = new ArrayList<>();
 		List<String> unfit = new ArrayList<>();
-		for (SeriesPlan plan : wanted) {
+		for (SeriesPlan plan : planned.plans()) {
 			BoatsOfSeries ofSeries = BoatsOfSeries.wanted(plan, request.boats());
 			ofSeries.gap().ifPresent(ofSeries.boats().isEmpty() ? unfit::add : gaps::add);
 			ofSeries.boats().forEach(selection -> boats.add(plan.boat(selection)));
@@ -242,46 +235,6 @@ public final class Checker {
 
 	private static ReportedFinding ofText(Finding problem) {
 		return new ReportedFinding(problem, Occurrence.TEXT);
-	}
-
-	private void plan(ReadProject project, CheckRequest request, List<SeriesPlan> wanted, List<String> gaps) {
-		VisibleCatalogs catalogs = HullLanguage.services().getInstance(VisibleCatalogs.class);
-		project.files().forEach((path, file) -> {
-			if (!request.focus().isEmpty() && !request.focus().contains(path)) {
-				return;
-			}
-			Optional<String> doubtful = doubtful(project, path, file);
-			for (var declaration : file.getDeclarations()) {
-				if (declaration instanceof Series series && doubtful.isEmpty()) {
-					wanted.add(plans.computeIfAbsent(series, each -> new SeriesPlan(each, catalogs.from(each), new TextOrigins())));
-				}
-			}
-			doubtful.ifPresent(where -> gaps.add(path + " was read no further because of " + (where.equals(path) ? "its problems" : "the problems in " + where)));
-		});
-		project.unsound().stream().sorted()
-				.filter(path -> !project.files().containsKey(path) && (request.focus().isEmpty() || request.focus().contains(path)))
-				.forEach(path -> gaps.add(path + " could not be read"));
-		request.focus().stream().sorted().filter(path -> !request.snapshot().files().containsKey(path)).forEach(path -> gaps.add("there is no file " + path));
-	}
-
-	/** The file whose problems leave in doubt what this one says: itself, or one that it imports. */
-	private static Optional<String> doubtful(ReadProject project, String path, SpecFile file) {
-		if (project.unsound().contains(path)) {
-			return Optional.of(path);
-		}
-		return Imports.of(file).values().stream().flatMap(imported -> project.pathOf(imported).stream()).filter(project.unsound()::contains).findFirst();
-	}
-
-	private static Set<String> focusWithImports(ReadProject project, Set<String> focus) {
-		Set<String> paths = new LinkedHashSet<>();
-		List<String> open = new ArrayList<>(focus);
-		while (!open.isEmpty()) {
-			String path = open.remove(open.size() - 1);
-			if (paths.add(path) && project.files().containsKey(path)) {
-				Imports.of(project.files().get(path)).values().forEach(imported -> project.pathOf(imported).ifPresent(open::add));
-			}
-		}
-		return paths;
 	}
 
 	private BoatsChecked checkBoats(CheckRequest request, ReadProject project, List<SeriesPlan> wanted, ProjectRules rules, ProfileInForce profile, List<String> gaps,
