@@ -4,6 +4,7 @@
  */
 package hullwright.workbench.live;
 
+import hullwright.lang.ide.PluginTrust;
 import java.lang.reflect.InvocationTargetException;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -31,13 +32,20 @@ public final class FindingResolutions implements IMarkerResolutionGenerator2 {
 
 	@Override
 	public boolean hasResolutions(IMarker marker) {
-		return marker.getAttribute(FindingMarkers.FIXABLE, false);
+		return marker.getAttribute(FindingMarkers.FIXABLE, false) || isOfPlugin(marker);
+	}
+
+	private static boolean isOfPlugin(IMarker marker) {
+		return PluginTrust.isWanted(marker.getAttribute(FindingMarkers.RULE, "")) && FileUris.path(marker.getResource()).isPresent();
 	}
 
 	@Override
 	public IMarkerResolution[] getResolutions(IMarker marker) {
 		Optional<Diagnostic> diagnostic = LanguageService.get().findings().of(marker);
 		Optional<Path> file = FileUris.path(marker.getResource());
+		if (isOfPlugin(marker)) {
+			return new IMarkerResolution[] { new TrustPlugin(file.orElseThrow()) };
+		}
 		if (diagnostic.isEmpty() || file.isEmpty()) {
 			return NONE;
 		}
