@@ -37,15 +37,18 @@ final class AdapterForJoint {
 		if (joint.kind() == Joint.Kind.CAP || joint.kind() == Joint.Kind.BEHIND_TERMINATOR || joint.kind() == Joint.Kind.JOIN) {
 			return Optional.empty();
 		}
-		Stream<Adapter> fitting = offer.of(Adapter.class).stream().filter(Adapter::carriesPower).filter(adapter -> fits(adapter.ends(), joint));
+		Stream<Adapter> fitting = between(offer, joint.near().connector(), joint.far().connector());
 		Optional<Adapter> chosen = joint.kind() == Joint.Kind.BACKBONE ? fitting.min(SHORTEST) : fitting.findFirst();
 		return chosen.map(adapter -> new Fix("Insert adapter " + adapter.identity().name() + " between " + joint.near().label() + " and "
 				+ joint.far().label(), Fix.Reach.DESIGN, List.of(insert(joint, adapter))));
 	}
 
-	private static boolean fits(Ends ends, Joint joint) {
-		Optional<Connector> near = joint.near().connector();
-		Optional<Connector> far = joint.far().connector();
+	/** The adapters on offer that carry power and go between two connectors. */
+	static Stream<Adapter> between(PartsOnOffer offer, Optional<Connector> near, Optional<Connector> far) {
+		return offer.of(Adapter.class).stream().filter(Adapter::carriesPower).filter(adapter -> fits(adapter.ends(), near, far));
+	}
+
+	private static boolean fits(Ends ends, Optional<Connector> near, Optional<Connector> far) {
 		return PartWithOtherEnds.mate(ends.first(), near) && PartWithOtherEnds.mate(ends.second(), far)
 				|| PartWithOtherEnds.mate(ends.second(), near) && PartWithOtherEnds.mate(ends.first(), far);
 	}

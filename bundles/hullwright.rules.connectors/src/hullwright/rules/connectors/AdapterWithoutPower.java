@@ -10,14 +10,18 @@ import hullwright.network.FittedDevice;
 import hullwright.network.Fitting;
 import hullwright.network.Network;
 import hullwright.network.Origin;
+import hullwright.network.PartsOnOffer;
 import hullwright.network.part.Adapter;
 import hullwright.rules.BoatRule;
 import hullwright.rules.BoatUnderCheck;
 import hullwright.rules.Finding;
 import hullwright.rules.RuleDescription;
 import hullwright.rules.Severity;
+import hullwright.rules.edit.Fix;
+import hullwright.rules.edit.ReplacePart;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
@@ -53,10 +57,18 @@ public final class AdapterWithoutPower implements BoatRule {
 		if (!(element instanceof Fitting fitting) || !(fitting.part() instanceof Adapter adapter) || adapter.carriesPower()) {
 			return;
 		}
-		cuts.stream().filter(cut -> cut.part().equals(element.name())).findFirst().ifPresent(cut -> findings.add(finding
-				.value("adapter", adapter.identity().name())
-				.value("devices", cut.devices().stream().map(device -> device.origin().simpleName()).collect(Collectors.joining(", ")))
-				.covers(cut.devices().stream().map(FittedDevice::name).toList())
-				.build()));
+		cuts.stream().filter(cut -> cut.part().equals(element.name())).findFirst().ifPresent(cut -> {
+			finding.value("adapter", adapter.identity().name())
+					.value("devices", cut.devices().stream().map(device -> device.origin().simpleName()).collect(Collectors.joining(", ")))
+					.covers(cut.devices().stream().map(FittedDevice::name).toList());
+			withPower(boat.boat().partsOnOffer(), adapter).ifPresent(other -> finding.fix(new Fix("Replace " + adapter.identity().name() + " by "
+					+ other.identity().name() + ", which carries power", Fix.Reach.DESIGN,
+					List.of(new ReplacePart(element.origin(), adapter.identity(), other.identity())))));
+			findings.add(finding.build());
+		});
+	}
+
+	private static Optional<Adapter> withPower(PartsOnOffer offer, Adapter adapter) {
+		return offer.of(Adapter.class).stream().filter(other -> other.carriesPower() && other.ends().equals(adapter.ends())).findFirst();
 	}
 }

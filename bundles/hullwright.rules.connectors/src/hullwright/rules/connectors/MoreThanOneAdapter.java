@@ -4,6 +4,7 @@
  */
 package hullwright.rules.connectors;
 
+import hullwright.analysis.wiring.Joint;
 import hullwright.network.Drop;
 import hullwright.network.Fitting;
 import hullwright.network.Network;
@@ -37,11 +38,13 @@ public final class MoreThanOneAdapter implements BoatRule {
 			for (Drop drop : network.drops()) {
 				long count = drop.legs().stream().filter(leg -> leg instanceof Fitting fitting && fitting.part() instanceof Adapter).count();
 				if (count > boat.parameter("adapters", Integer.class)) {
-					findings.add(boat.finding(drop.origin())
+					Finding.Builder finding = boat.finding(drop.origin())
 							.value("end", drop.origin().simpleName())
 							.value("count", (int) count)
-							.value("limit", boat.parameter("adapters", Integer.class))
-							.build());
+							.value("limit", boat.parameter("adapters", Integer.class));
+					List<Joint> joints = boat.figures().jointsOf(network).stream().filter(joint -> joint.run().equals(drop.origin())).toList();
+					FewerAdapters.fix(boat.boat().partsOnOffer(), drop, joints).ifPresent(finding::fix);
+					findings.add(finding.build());
 				}
 			}
 		}
