@@ -5,10 +5,11 @@
 package hullwright.check;
 
 import hullwright.lang.HullLanguage;
-import hullwright.lang.edit.BackboneText;
 import hullwright.lang.edit.BackboneText.Item;
+import hullwright.lang.edit.BackboneText;
 import hullwright.lang.edit.DropText;
 import hullwright.lang.edit.ElementText;
+import hullwright.lang.edit.LineText;
 import hullwright.lang.edit.NetworkText;
 import hullwright.lang.edit.PartNames;
 import hullwright.lang.edit.PropertyText;
@@ -31,11 +32,13 @@ import hullwright.rules.edit.ReplacePart;
 import hullwright.rules.edit.ReplaceText;
 import hullwright.rules.edit.SetLength;
 import hullwright.rules.edit.SetProperty;
+import hullwright.rules.edit.SetRate;
 import hullwright.rules.edit.TextChange;
 import hullwright.rules.report.Occurrence;
 import hullwright.spec.Backbone;
 import hullwright.spec.BackboneItem;
 import hullwright.spec.DataNetwork;
+import hullwright.spec.SerialLine;
 import hullwright.spec.SpecFile;
 import java.util.List;
 import java.util.Optional;
@@ -74,6 +77,8 @@ final class IntentRendering {
 		} else if (intent instanceof SetLength set) {
 			return at(set.element(), EObject.class).flatMap(element -> new ElementText(parts).setLength(element, set.old(), set.length()))
 					.map(edit -> in(set.element(), edit)).stream().toList();
+		} else if (intent instanceof SetRate set) {
+			return one(set.line(), at(set.line(), SerialLine.class).map(line -> LineText.rate(line, set.rate().toString())));
 		} else if (intent instanceof PlugInto plug) {
 			return one(plug.run(), at(plug.run(), EObject.class).flatMap(run -> DropText.plug(run, plug.old(), plug.port())));
 		} else if (intent instanceof MoveInBackbone move) {

@@ -22,6 +22,7 @@ import hullwright.network.part.Part;
 import hullwright.network.part.PartIdentity;
 import hullwright.network.part.Tee;
 import hullwright.network.power.Supply;
+import hullwright.quantity.BitRate;
 import hullwright.quantity.Length;
 import hullwright.rules.BoatRule;
 import hullwright.rules.BoatUnderCheck;
@@ -43,6 +44,7 @@ import hullwright.rules.edit.Remove;
 import hullwright.rules.edit.ReplacePart;
 import hullwright.rules.edit.SetLength;
 import hullwright.rules.edit.SetProperty;
+import hullwright.rules.edit.SetRate;
 import hullwright.rules.report.ReportedFinding;
 import java.time.Duration;
 import java.util.List;
@@ -102,12 +104,16 @@ class EditIntentsTest {
 
 	/** The text after the one fix that a rule offers, or what came of it. */
 	private static String changed(Predicate<Boat> isWrong, Function<Boat, EditIntent> intent) {
+		return changed(BOAT, isWrong, intent);
+	}
+
+	private static String changed(String text, Predicate<Boat> isWrong, Function<Boat, EditIntent> intent) {
 		Wanted rule = new Wanted(boat -> Optional.of(boat).filter(isWrong).map(intent));
 		Checker checker = new Checker(new RuleSet(List.of(new LoadedRule(rule, rule.description(), "trial.rules")), List.of()), Duration.ofSeconds(10));
-		CheckRequest request = Boats.request(BOAT);
+		CheckRequest request = Boats.request(text);
 		ReportedFinding finding = checker.check(request).findings().get(0);
 		List<FixProposal> proposals = checker.proposals(request, finding);
-		return proposals.isEmpty() ? "not offered" : proposals.get(0).appliedTo("boat.hull", BOAT);
+		return proposals.isEmpty() ? "not offered" : proposals.get(0).appliedTo("boat.hull", text);
 	}
 
 	private static Network network(Boat boat) {
@@ -225,6 +231,26 @@ class EditIntentsTest {
 
 	private static CableRun cable(Boat boat) {
 		return network(boat).backbones().get(0).elements().stream().filter(CableRun.class::isInstance).map(CableRun.class::cast).findFirst().orElseThrow();
+	}
+
+	@Test
+	void aSerialLineSignalsAtAnotherRate() {
+		String boat = """
+				import "standard:serial"
+				series Skerry "Invented" {
+				  device compass : fluxgateCompass
+				  device repeater : headingRepeater
+				  serial headings "Headings"%s { // the old one
+				    from compass.out
+				    to repeater.in1
+				  }
+				}
+				""";
+		BitRate slow = new BitRate(4800);
+		Predicate<Boat> isWrong = read -> !read.serialLines().get(0).rate().equals(Optional.of(slow));
+		Function<Boat, EditIntent> intent = read -> new SetRate(read.serialLines().get(0).origin(), slow);
+		assertEquals(boat.formatted(" at 4800 baud"), changed(boat.formatted(" at 38400 baud"), isWrong, intent));
+		assertEquals(boat.formatted(" at 4800 baud"), changed(boat.formatted(""), isWrong, intent));
 	}
 
 	@Test

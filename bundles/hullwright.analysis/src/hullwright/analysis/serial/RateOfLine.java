@@ -16,16 +16,19 @@ import hullwright.quantity.BitRate;
  * Finds out how fast a line signals, and which of its ends cannot.
  *
  * @param rate how fast
+ * @param shared the rates that all its ends can be set to, as far as they say
  * @param problems what is wrong with it
  * @param assumed the ends that are taken to follow the others
  */
-record RateOfLine(LineRate rate, List<SerialProblem> problems, List<LineEnd> assumed) {
+record RateOfLine(LineRate rate, List<BitRate> shared, List<SerialProblem> problems, List<LineEnd> assumed) {
 
 	static RateOfLine of(SerialLine line, LineEnds ends) {
 		List<SerialProblem> problems = new ArrayList<>();
-		LineRate rate = line.rate().isPresent() ? stated(line.rate().get(), ends, problems) : shared(ends, problems);
+		List<LineEnd> stating = ends.all().stream().filter(each -> !possible(each).isEmpty()).toList();
+		List<BitRate> shared = shared(stating);
+		LineRate rate = line.rate().isPresent() ? stated(line.rate().get(), ends, problems) : open(stating, shared, problems);
 		List<LineEnd> silent = rate.rate().isEmpty() ? List.of() : ends.all().stream().filter(each -> possible(each).isEmpty()).toList();
-		return new RateOfLine(rate, problems, silent);
+		return new RateOfLine(rate, shared, problems, silent);
 	}
 
 	private static LineRate stated(BitRate rate, LineEnds ends, List<SerialProblem> problems) {
@@ -42,10 +45,13 @@ record RateOfLine(LineRate rate, List<SerialProblem> problems, List<LineEnd> ass
 		return new LineRate(Optional.of(rate), LineRate.Basis.STATED);
 	}
 
-	private static LineRate shared(LineEnds ends, List<SerialProblem> problems) {
-		List<LineEnd> stating = ends.all().stream().filter(each -> !possible(each).isEmpty()).toList();
+	private static List<BitRate> shared(List<LineEnd> stating) {
 		List<BitRate> common = stating.isEmpty() ? List.of() : new ArrayList<>(new LinkedHashSet<>(possible(stating.get(0))));
 		stating.forEach(each -> common.retainAll(possible(each)));
+		return List.copyOf(common);
+	}
+
+	private static LineRate open(List<LineEnd> stating, List<BitRate> common, List<SerialProblem> problems) {
 		if (common.size() == 1) {
 			return new LineRate(Optional.of(common.get(0)), LineRate.Basis.ONLY_SHARED);
 		}

@@ -19,6 +19,7 @@ import hullwright.quantity.Ratio;
  *
  * @param line the line
  * @param rate how fast it signals
+ * @param sharedRates the rates that all its ends can be set to, as far as their catalogs say
  * @param load what has to go over it
  * @param use how much of the line that takes; none where its rate is unknown
  * @param waiting how long sentences wait at the talker
@@ -29,11 +30,12 @@ import hullwright.quantity.Ratio;
  * @param problems what is wrong with it
  * @param assumptions what was assumed where the text is silent
  */
-public record SerialLineFigures(SerialLine line, LineRate rate, SerialLoad load, Optional<LineUse> use, Waiting waiting,
-		Optional<AisWorstCase> ais, List<TalkerDrive> drives, List<Joint> joints, List<BufferFit> buffers, List<SerialProblem> problems,
+public record SerialLineFigures(SerialLine line, LineRate rate, List<BitRate> sharedRates, SerialLoad load, Optional<LineUse> use,
+		Waiting waiting, Optional<AisWorstCase> ais, List<TalkerDrive> drives, List<Joint> joints, List<BufferFit> buffers, List<SerialProblem> problems,
 		List<SerialAssumption> assumptions) {
 
 	public SerialLineFigures {
+		sharedRates = List.copyOf(sharedRates);
 		drives = List.copyOf(drives);
 		joints = List.copyOf(joints);
 		buffers = List.copyOf(buffers);
@@ -81,7 +83,7 @@ public record SerialLineFigures(SerialLine line, LineRate rate, SerialLoad load,
 		problems.addAll(rate.problems());
 		problems.addAll(lines.talkingAtOtherRates(line));
 		use.flatMap(SerialLineFigures::overload).ifPresent(problems::add);
-		return new SerialLineFigures(line, rate.rate(), load, use, waiting, AisWorstCase.of(load, known),
+		return new SerialLineFigures(line, rate.rate(), rate.shared(), load, use, waiting, AisWorstCase.of(load, known),
 				ends.talkers().stream().map(talker -> drive(talker, line, devices, lines)).toList(), ends.joints(),
 				waiting instanceof Waiting.Bounded bounded ? buffers(bounded, ends) : List.of(), problems, assumptions(ends, rate));
 	}

@@ -29,11 +29,15 @@ public final class AisOnSlowLine implements BoatRule {
 	public List<Finding> check(BoatUnderCheck boat) {
 		List<Finding> findings = new ArrayList<>();
 		for (SerialLineFigures line : boat.figures().serialLines()) {
-			line.ais().filter(ais -> !ais.fits().orElse(true)).ifPresent(ais -> findings.add(boat.finding(line.line().origin())
-					.value("line", line.line().origin().simpleName())
-					.value("rate", line.rate().rate().orElseThrow())
-					.value("share", ais.taken().orElseThrow())
-					.build()));
+			line.ais().filter(ais -> !ais.fits().orElse(true)).ifPresent(ais -> {
+				Finding.Builder finding = boat.finding(line.line().origin());
+				LineAtRate.faster(line).ifPresent(finding::fix);
+				findings.add(finding
+						.value("line", line.line().origin().simpleName())
+						.value("rate", line.rate().rate().orElseThrow())
+						.value("share", ais.taken().orElseThrow())
+						.build());
+			});
 		}
 		return findings;
 	}

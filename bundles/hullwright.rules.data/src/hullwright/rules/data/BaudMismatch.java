@@ -53,7 +53,9 @@ public final class BaudMismatch implements BoatRule {
 	}
 
 	private static Finding finding(BoatUnderCheck boat, SerialLineFigures line, String end, List<BitRate> possible, String rate) {
-		return boat.finding(line.line().origin())
+		Finding.Builder finding = boat.finding(line.line().origin());
+		LineAtRate.shared(line).forEach(finding::fix);
+		return finding
 				.key(end)
 				.value("end", end)
 				.value("possible", possible.isEmpty() ? "one rate" : InWords.rates(possible))

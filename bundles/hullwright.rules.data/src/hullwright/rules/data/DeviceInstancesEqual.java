@@ -7,12 +7,15 @@ package hullwright.rules.data;
 import hullwright.analysis.traffic.DevicesOnNetwork;
 import hullwright.network.FittedDevice;
 import hullwright.network.Network;
+import hullwright.network.Origin;
 import hullwright.network.part.DeviceModel;
 import hullwright.rules.BoatRule;
 import hullwright.rules.BoatUnderCheck;
 import hullwright.rules.Finding;
 import hullwright.rules.RuleDescription;
 import hullwright.rules.Severity;
+import hullwright.rules.edit.Fix;
+import hullwright.rules.edit.SetProperty;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -45,10 +48,14 @@ public final class DeviceInstancesEqual implements BoatRule {
 			alike.forEach((what, devices) -> {
 				if (devices.size() > 1) {
 					List<String> names = devices.stream().map(FittedDevice::name).toList();
-					findings.add(boat.finding(devices.get(devices.size() - 1).origin())
+					Origin last = devices.get(devices.size() - 1).origin();
+					int next = 1 + alike.keySet().stream().filter(each -> each.model().equals(what.model())).mapToInt(Alike::instance).max().orElseThrow();
+					findings.add(boat.finding(last)
 							.key(names.stream().limit(names.size() - 1).map(InWords::name).collect(Collectors.joining(" ")))
 							.value("devices", InWords.names(names))
 							.value("instance", what.instance())
+							.fix(new Fix("Set " + last.simpleName() + " to device instance " + next, Fix.Reach.DESIGN,
+									List.of(new SetProperty(last, "device instance", String.valueOf(next)))))
 							.build());
 				}
 			});

@@ -32,24 +32,25 @@ public final class EchoLoopOnBoard implements BoatRule {
 		OnBoard onBoard = OnBoard.of(boat);
 		List<Finding> findings = new ArrayList<>();
 		for (EchoLoop loop : boat.figures().data().loops()) {
-			findings.add(finding(boat, onBoard, loop.devices(), loop.messages().isEmpty() ? "messages" : InWords.messages(loop.messages())));
+			Finding.Builder finding = finding(boat, onBoard, loop.devices(), loop.messages().isEmpty() ? "messages" : InWords.messages(loop.messages()));
+			LeaveOut.oneOf(loop.devices(), onBoard, loop.messages()).forEach(finding::fix);
+			findings.add(finding.build());
 		}
 		for (DataProblem problem : boat.figures().data().problems()) {
 			if (problem instanceof DataProblem.TurnsIntoItself itself) {
-				findings.add(finding(boat, onBoard, List.of(itself.device()), itself.use().toString()));
+				findings.add(finding(boat, onBoard, List.of(itself.device()), itself.use().toString()).build());
 			} else if (problem instanceof DataProblem.PassesBack back) {
-				findings.add(finding(boat, onBoard, List.of(back.device()), "all messages of " + InWords.name(back.carrier().name())));
+				findings.add(finding(boat, onBoard, List.of(back.device()), "all messages of " + InWords.name(back.carrier().name())).build());
 			}
 		}
 		return findings;
 	}
 
-	private static Finding finding(BoatUnderCheck boat, OnBoard onBoard, List<String> devices, String messages) {
+	private static Finding.Builder finding(BoatUnderCheck boat, OnBoard onBoard, List<String> devices, String messages) {
 		return boat.finding(onBoard.origin(devices.get(0)))
 				.key(devices.stream().map(InWords::name).collect(Collectors.joining(" ")) + (devices.size() == 1 ? " " + messages : ""))
 				.covers(devices)
 				.value("messages", messages)
-				.value("devices", InWords.names(devices))
-				.build();
+				.value("devices", InWords.names(devices));
 	}
 }

@@ -7,6 +7,7 @@ package hullwright.rules.data;
 import hullwright.analysis.data.DataSource;
 import hullwright.analysis.data.WantedData;
 import hullwright.network.data.MessageUse;
+import hullwright.network.data.Wanting;
 import hullwright.rules.BoatUnderCheck;
 import hullwright.rules.Finding;
 import java.util.LinkedHashMap;
@@ -20,8 +21,9 @@ import java.util.stream.Collectors;
  * @param uses the messages of which any one would do
  * @param devices the qualified names of the devices, in the order of the text
  * @param sources who tells such messages where the devices do not hear them
+ * @param first what the first of them wants
  */
-record LackingDevices(List<MessageUse> uses, List<String> devices, List<String> sources) {
+record LackingDevices(List<MessageUse> uses, List<String> devices, List<String> sources, Wanting first) {
 
 	/** All that come to this verdict, by what they lack. */
 	static List<LackingDevices> with(BoatUnderCheck boat, WantedData.Verdict verdict) {
@@ -30,7 +32,8 @@ record LackingDevices(List<MessageUse> uses, List<String> devices, List<String> 
 				.collect(Collectors.groupingBy(each -> each.wanting().uses(), LinkedHashMap::new, Collectors.toList()));
 		return wants.entrySet().stream().map(each -> new LackingDevices(each.getKey(),
 				each.getValue().stream().map(WantedData::device).distinct().toList(),
-				each.getValue().stream().flatMap(want -> want.elsewhere().stream()).map(DataSource::device).distinct().toList())).toList();
+				each.getValue().stream().flatMap(want -> want.elsewhere().stream()).map(DataSource::device).distinct().toList(),
+				each.getValue().get(0).wanting())).toList();
 	}
 
 	/** A finding about the first of them that speaks for the others. */

@@ -36,10 +36,14 @@ public final class LineOverrun implements BoatRule {
 	public List<Finding> check(BoatUnderCheck boat) {
 		List<Finding> findings = new ArrayList<>();
 		for (SerialLineFigures line : boat.figures().serialLines()) {
-			line.use().flatMap(use -> boat.bandOf(use.regular()).map(band -> boat.finding(line.line().origin(), band)
-					.value("share", use.regular())
-					.value("line", line.line().origin().simpleName())
-					.build())).ifPresent(findings::add);
+			line.use().flatMap(use -> boat.bandOf(use.regular()).map(band -> {
+				Finding.Builder finding = boat.finding(line.line().origin(), band);
+				LineAtRate.faster(line).ifPresent(finding::fix);
+				return finding
+						.value("share", use.regular())
+						.value("line", line.line().origin().simpleName())
+						.build();
+			})).ifPresent(findings::add);
 		}
 		return findings;
 	}

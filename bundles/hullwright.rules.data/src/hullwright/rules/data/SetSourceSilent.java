@@ -4,6 +4,7 @@
  */
 package hullwright.rules.data;
 
+import hullwright.analysis.data.DataFlow;
 import hullwright.analysis.data.DataProblem;
 import hullwright.analysis.data.WantedData;
 import hullwright.network.data.Taking;
@@ -15,6 +16,7 @@ import hullwright.rules.Severity;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * A device is set to listen to one that does not tell it what it is to take.
@@ -49,11 +51,22 @@ public final class SetSourceSilent implements BoatRule {
 
 	private static void tell(BoatUnderCheck boat, OnBoard onBoard, String device, Taking taking, Map<String, Finding> findings) {
 		String key = taking.use() + " from " + InWords.name(taking.device());
-		findings.computeIfAbsent(device + " " + key, none -> boat.finding(onBoard.origin(device))
-				.key(key)
-				.value("device", InWords.name(device))
-				.value("message", InWords.message(taking.use()))
-				.value("source", InWords.name(taking.device()))
-				.build());
+		findings.computeIfAbsent(device + " " + key, none -> {
+			Finding.Builder finding = boat.finding(onBoard.origin(device));
+			ListenTo.oneOf(tellers(boat, device, taking), onBoard.origin(device), List.of(taking.use())).forEach(finding::fix);
+			return finding.key(key)
+					.value("device", InWords.name(device))
+					.value("message", InWords.message(taking.use()))
+					.value("source", InWords.name(taking.device()))
+					.build();
+		});
+	}
+
+	/** Who tells the device what it is to take. */
+	private static List<String> tellers(BoatUnderCheck boat, String device, Taking taking) {
+		DataFlow data = boat.figures().data();
+		return Stream.concat(data.wants().stream().filter(want -> want.device().equals(device)).flatMap(want -> want.received().stream()),
+				data.shows().stream().filter(shown -> shown.device().equals(device)).flatMap(shown -> shown.received().stream()))
+				.filter(each -> taking.use().covers(each.use())).flatMap(each -> each.tellers().stream()).distinct().toList();
 	}
 }

@@ -5,6 +5,7 @@
 package hullwright.rules.data;
 
 import hullwright.analysis.data.WantedData;
+import hullwright.analysis.traffic.DevicesOnNetwork;
 import hullwright.rules.BoatRule;
 import hullwright.rules.BoatUnderCheck;
 import hullwright.rules.Finding;
@@ -26,9 +27,15 @@ public final class SourceMissing implements BoatRule {
 
 	@Override
 	public List<Finding> check(BoatUnderCheck boat) {
-		return LackingDevices.with(boat, WantedData.Verdict.NO_SOURCE).stream().map(lacking -> lacking.finding(boat)
-				.value("message", InWords.anyOf(lacking.uses()))
-				.value("devices", InWords.names(lacking.devices()))
-				.build()).toList();
+		return LackingDevices.with(boat, WantedData.Verdict.NO_SOURCE).stream().map(lacking -> {
+			Finding.Builder finding = lacking.finding(boat);
+			boat.boat().networks().stream()
+					.filter(network -> DevicesOnNetwork.of(network).all().stream().anyMatch(device -> device.name().equals(lacking.devices().get(0))))
+					.findFirst().ifPresent(network -> TellingDevices.of(boat, network, lacking.first()).forEach(finding::fix));
+			return finding
+					.value("message", InWords.anyOf(lacking.uses()))
+					.value("devices", InWords.names(lacking.devices()))
+					.build();
+		}).toList();
 	}
 }

@@ -38,10 +38,14 @@ public final class SourceNotSet implements BoatRule {
 					.filter(each -> each.choice() == ReceivedData.Choice.NOT_TOLD && each.timing().every().isPresent()).toList();
 			if (!open.isEmpty()) {
 				List<String> sources = open.stream().flatMap(each -> each.tellers().stream()).distinct().toList();
-				findings.add(boat.finding(onBoard.origin(want.device()))
+				List<MessageUse> uses = open.stream().map(ReceivedData::use).distinct().toList();
+				List<String> whole = sources.stream().filter(source -> open.stream().allMatch(each -> each.tellers().contains(source))).toList();
+				Finding.Builder finding = boat.finding(onBoard.origin(want.device()));
+				ListenTo.oneOf(whole, onBoard.origin(want.device()), uses).forEach(finding::fix);
+				findings.add(finding
 						.key(want.wanting().uses().stream().map(MessageUse::toString).collect(Collectors.joining(" or ")))
 						.value("device", InWords.name(want.device()))
-						.value("messages", InWords.anyOf(open.stream().map(ReceivedData::use).distinct().toList()))
+						.value("messages", InWords.anyOf(uses))
 						.value("sources", InWords.names(sources))
 						.build());
 			}

@@ -75,6 +75,7 @@ class SerialLineTest {
 		SerialLineFigures log = line(LOG + DIAL, "{ " + BETWEEN + " }");
 		assertEquals(new LineRate(Optional.of(SLOW), LineRate.Basis.ONLY_SHARED), log.rate());
 		assertEquals(List.of(), log.problems());
+		assertEquals(List.of(SLOW), log.sharedRates());
 	}
 
 	@Test
