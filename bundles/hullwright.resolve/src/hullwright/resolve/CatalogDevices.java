@@ -68,7 +68,7 @@ final class CatalogDevices {
 				.map(pair -> Set.copyOf(new HashSet<>(Copying.names(List.of(pair.getOne(), pair.getOther())))))
 				.toList();
 		return new DeviceModel(identity, lead, networkPorts, lines, radios, isolations, power(type), Optional.ofNullable(type.getTerminates()),
-				Optional.ofNullable(type.getInputResistance()), type.isEarthsShield(), Math.max(1, type.getAddresses()), data(type));
+				Optional.ofNullable(type.getInputResistance()), type.isEarthsShield(), Math.max(1, type.getAddresses()), Optional.ofNullable(type.getMaker()), data(type));
 	}
 
 	private static SerialPort line(LinePort line) {

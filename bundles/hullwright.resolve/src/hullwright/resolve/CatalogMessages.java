@@ -40,7 +40,8 @@ final class CatalogMessages {
 			Pgn.Transport transport = pgn.isFast() ? Pgn.Transport.FAST : pgn.isSingle() ? Pgn.Transport.SINGLE : Pgn.Transport.UNSTATED;
 			List<KeyField> keys = pgn.getKeys().stream().map(key -> new KeyField(key.getName(), Copying.names(key.getValues()))).toList();
 			return new Pgn(number(pgn.getName()), title, transport, pgn.getLength(), pgn.isVaries(), timing,
-					Optional.ofNullable(pgn.getPriority()), pgn.isInstance(), keys);
+					Optional.ofNullable(pgn.getPriority()), pgn.isInstance(), keys,
+					pgn.getSuccessors().stream().filter(hullwright.spec.Pgn.class::isInstance).map(each -> number(each.getName())).toList());
 		}
 		return new Sentence(message.getName(), title, message.getLength(), timing);
 	}

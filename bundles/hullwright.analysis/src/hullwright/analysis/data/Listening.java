@@ -6,6 +6,7 @@ package hullwright.analysis.data;
 
 import hullwright.network.FittedDevice;
 import hullwright.network.data.MessageUse;
+import hullwright.network.data.Pgn;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -42,6 +43,17 @@ final class Listening {
 			}
 		}
 		return heard;
+	}
+
+	/** The streams by which a device hears messages whose place the wanted one has taken. */
+	List<Stream> obsolete(FittedDevice device, MessageUse use, Optional<String> port) {
+		if (!(use.message() instanceof Pgn wanted)) {
+			return List.of();
+		}
+		return attachments.of(device.name()).stream().filter(each -> each.hears() && each.isBy(port))
+				.flatMap(each -> byMessage.get(each.carrier()).values().stream()).flatMap(List::stream)
+				.filter(each -> each.use.message() instanceof Pgn told && told.successors().contains(wanted.number()) && !each.teller().equals(device.name()))
+				.toList();
 	}
 
 	/** The streams that answer to a use, wherever they are told. */

@@ -15,7 +15,7 @@ import java.util.List;
  * @param paths the ways by which such messages reach it
  * @param received what reaches it, datum by datum, and whose it takes; what it is set not to listen to is among it
  * @param verdict what comes of it
- * @param elsewhere who tells such messages, or the same in other words, where the device does not hear them, if it hears none
+ * @param elsewhere who tells such messages, or the same in other words or by an obsolete message, where the device does not hear them, if it hears none
  */
 public record WantedData(String device, Wanting wanting, List<DataPath> paths, List<ReceivedData> received, Verdict verdict,
 		List<DataSource> elsewhere) {
@@ -32,6 +32,8 @@ public record WantedData(String device, Wanting wanting, List<DataPath> paths, L
 		TOO_SLOW,
 		/** Nobody on board tells it. */
 		NO_SOURCE,
+		/** Only a message is told whose place it has taken. */
+		ONLY_OBSOLETE,
 		/** It is told in other words, which a gateway hears that has no map from them. */
 		NOT_TURNED,
 		/** Somebody tells it, but it does not reach the device. */

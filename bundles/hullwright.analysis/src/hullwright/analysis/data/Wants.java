@@ -58,10 +58,14 @@ final class Wants {
 			verdict = !heard.isEmpty() && taken.isEmpty() ? Verdict.TAKEN_SOURCE_SILENT
 					: elsewhere.isEmpty() ? Verdict.NO_SOURCE : Verdict.NOT_REACHED;
 			if (verdict == Verdict.NO_SOURCE) {
-				Optional<MissingMaps.Gap> gap = maps.of(device, wanting);
-				if (gap.isPresent()) {
+				List<Stream> obsolete = wanting.uses().stream().flatMap(use -> listening.obsolete(device, use, wanting.port()).stream()).toList();
+				Optional<MissingMaps.Gap> gap = obsolete.isEmpty() ? maps.of(device, wanting) : Optional.empty();
+				if (!obsolete.isEmpty()) {
+					verdict = Verdict.ONLY_OBSOLETE;
+					elsewhere = from(obsolete);
+				} else if (gap.isPresent()) {
 					verdict = Verdict.NOT_TURNED;
-					elsewhere = gap.get().heard().stream().flatMap(stream -> sources.of(stream).stream()).distinct().toList();
+					elsewhere = from(gap.get().heard());
 					missing.add(gap.get().map());
 				}
 			}
@@ -86,6 +90,10 @@ final class Wants {
 			problems.add(new DataProblem.TooManyWays(device.name()));
 		}
 		return ways.size() > DataPaths.MOST ? ways.subList(0, DataPaths.MOST) : ways;
+	}
+
+	private List<DataSource> from(List<Stream> streams) {
+		return streams.stream().flatMap(stream -> sources.of(stream).stream()).distinct().toList();
 	}
 
 	private List<DataSource> elsewhere(FittedDevice device, Wanting wanting) {

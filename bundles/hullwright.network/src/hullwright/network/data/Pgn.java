@@ -19,9 +19,10 @@ import java.util.Optional;
  * @param priority its default priority, 0 the most urgent to 7
  * @param instance whether a data instance is part of what tells two sources apart
  * @param keys the other fields that tell two sources apart
+ * @param successors the numbers of the messages that have taken its place, if it is obsolete
  */
 public record Pgn(int number, String title, Transport transport, int length, boolean varies, Timing timing,
-		Optional<Integer> priority, boolean instance, List<KeyField> keys) implements Message {
+		Optional<Integer> priority, boolean instance, List<KeyField> keys, List<Integer> successors) implements Message {
 
 	private static final int FIRST_FOR_ALL = 240;
 
@@ -37,11 +38,26 @@ public record Pgn(int number, String title, Transport transport, int length, boo
 
 	public Pgn {
 		keys = List.copyOf(keys);
+		successors = List.copyOf(successors);
+	}
+
+	/** One that is in use. */
+	public Pgn(int number, String title, Transport transport, int length, boolean varies, Timing timing, Optional<Integer> priority, boolean instance,
+			List<KeyField> keys) {
+		this(number, title, transport, length, varies, timing, priority, instance, keys, List.of());
 	}
 
 	@Override
 	public String name() {
 		return String.valueOf(number);
+	}
+
+	/**
+	 * Whether a maker alone knows what it says: 61184, 65280 to 65535, 126720 and 130816 to 131071, as the open dataset of PGNs of
+	 * CANboat (PGN-A) has them.
+	 */
+	public boolean isProprietary() {
+		return number == 61184 || number == 126720 || number >= 65280 && number <= 65535 || number >= 130816 && number <= 131071;
 	}
 
 	/**

@@ -29,11 +29,13 @@ import hullwright.quantity.Resistance;
  *        resistor: the differential internal resistance of ISO 11898-2, if the catalog says
  * @param earthsShield whether it joins the shield to earth
  * @param addresses how many addresses it claims on the network, at least 1
+ * @param maker who makes it, if the catalog says
  * @param data what it tells and wants
  */
 public record DeviceModel(PartIdentity identity, Optional<Lead> lead, Map<String, Connector> ports,
 		Map<String, SerialPort> lines, Map<String, Radio> radios, List<Set<String>> isolations, DevicePower power,
-		Optional<Resistance> terminates, Optional<Resistance> inputResistance, boolean earthsShield, int addresses, DeviceData data)
+		Optional<Resistance> terminates, Optional<Resistance> inputResistance, boolean earthsShield, int addresses, Optional<String> maker,
+		DeviceData data)
 		implements Part {
 
 	public DeviceModel {
@@ -45,7 +47,7 @@ public record DeviceModel(PartIdentity identity, Optional<Lead> lead, Map<String
 
 	/** A device of which no more is known than how it is joined and fed. */
 	public static DeviceModel of(PartIdentity identity, Optional<Lead> lead, Map<String, Connector> ports, DevicePower power) {
-		return new DeviceModel(identity, lead, ports, Map.of(), Map.of(), List.of(), power, Optional.empty(), Optional.empty(), false, 1,
+		return new DeviceModel(identity, lead, ports, Map.of(), Map.of(), List.of(), power, Optional.empty(), Optional.empty(), false, 1, Optional.empty(),
 				DeviceData.UNSTATED);
 	}
 

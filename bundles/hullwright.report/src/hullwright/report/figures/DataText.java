@@ -75,6 +75,7 @@ final class DataText {
 		case UNTIMED -> "not told how often";
 		case TOO_SLOW -> "too slow";
 		case NO_SOURCE -> "nobody tells it";
+		case ONLY_OBSOLETE -> "told by an obsolete message only";
 		case NOT_TURNED -> "nobody turns into it what comes from " + wording.some(wanted.elsewhere().stream().map(DataSource::device).distinct().toList(), "");
 		case NOT_REACHED -> "does not come from " + wording.some(wanted.elsewhere().stream().map(DataSource::device).distinct().toList(), "");
 		case TAKEN_SOURCE_SILENT -> "the source that is set does not tell it";

@@ -69,6 +69,9 @@ class DataFlowTest {
 			  device maker { port bus : f male; turns 127250 as magnetic and 127258 to 127250 as true }
 			  device compass { port bus : f male; sends 127250 as magnetic every 100 ms; sends 127258 every 1 s }
 			  device trueDial { port bus : f male; wants 127250 as true at least every 2 s }
+			  device oldThermometer { port bus : f male; sends 130310 every 500 ms }
+			  device thermometer { port bus : f male; sends 130312 as sea every 2 s, instance settable }
+			  device seaDial { port bus : f male; wants 130312 }
 			  device mirror { port bus : f male; turns 128267 to 128267 }
 			}
 			""";
@@ -222,6 +225,15 @@ class DataFlowTest {
 		DataFlow without = flow("device x : headingGate\n" + network("bus", "x.bus\n p : pilot"));
 		assertEquals(Verdict.NO_SOURCE, want(without, "p").verdict());
 		assertEquals(List.of(), without.missingMaps());
+	}
+
+	@Test
+	void anObsoleteMessageIsToldApartFromNone() {
+		WantedData want = want(flow(network("bus", "old : oldThermometer\n d : seaDial")), "d");
+		assertEquals(Verdict.ONLY_OBSOLETE, want.verdict());
+		assertEquals(List.of("Skerry.bus.old 130310"), want.elsewhere().stream().map(each -> each.device() + " " + each.use()).toList());
+		assertEquals(Verdict.MET, want(flow(network("bus", "old : oldThermometer\n new : thermometer\n d : seaDial")), "d").verdict());
+		assertEquals(Verdict.NO_SOURCE, want(flow(network("bus", "d : seaDial")), "d").verdict());
 	}
 
 	@Test
