@@ -14,6 +14,7 @@ import hullwright.lang.edit.NetworkText;
 import hullwright.lang.edit.PartNames;
 import hullwright.lang.edit.PropertyText;
 import hullwright.lang.edit.TextEdit;
+import hullwright.lang.edit.WordsText;
 import hullwright.lang.imports.VisibleCatalogs;
 import hullwright.network.Origin;
 import hullwright.quantity.Length;
@@ -30,6 +31,7 @@ import hullwright.rules.edit.PlugInto;
 import hullwright.rules.edit.Remove;
 import hullwright.rules.edit.ReplacePart;
 import hullwright.rules.edit.ReplaceText;
+import hullwright.rules.edit.Reword;
 import hullwright.rules.edit.SetLength;
 import hullwright.rules.edit.SetProperty;
 import hullwright.rules.edit.SetRate;
@@ -81,6 +83,8 @@ final class IntentRendering {
 			return one(set.line(), at(set.line(), SerialLine.class).map(line -> LineText.rate(line, set.rate().toString())));
 		} else if (intent instanceof PlugInto plug) {
 			return one(plug.run(), at(plug.run(), EObject.class).flatMap(run -> DropText.plug(run, plug.old(), plug.port())));
+		} else if (intent instanceof Reword reword) {
+			return one(reword.element(), at(reword.element(), EObject.class).flatMap(element -> WordsText.change(element, reword.old(), reword.words())));
 		} else if (intent instanceof MoveInBackbone move) {
 			return move(move);
 		}

@@ -42,6 +42,7 @@ import hullwright.rules.edit.MoveInBackbone;
 import hullwright.rules.edit.PlugInto;
 import hullwright.rules.edit.Remove;
 import hullwright.rules.edit.ReplacePart;
+import hullwright.rules.edit.Reword;
 import hullwright.rules.edit.SetLength;
 import hullwright.rules.edit.SetProperty;
 import hullwright.rules.edit.SetRate;
@@ -315,5 +316,28 @@ class EditIntentsTest {
 		assertEquals(BOAT.replace(end, end + "    drop top.1 via 2 m to depth2 : depthOnlyTransducer when flybridge\n"),
 				changed(boat -> inWalk(boat, "top").isPresent() && drop(boat, "depth2").isEmpty(), boat -> new AddDrop(network(boat).origin(), "top.1",
 						Optional.of(new Length(2)), "depth", part(boat, DeviceModel.class, "depthOnlyTransducer"))));
+	}
+
+	@Test
+	void wordsThatAreSaidOfAPartAreTakenAddedOrExchanged() {
+		String fed = BOAT.replace("      tee bow : block4 // in the locker\n",
+				"      tap feed : plainTap from house earths shield label \"PWR\"\n      tee bow : block4 // in the locker\n");
+		Function<Boat, Origin> feed = boat -> inWalk(boat, "feed").orElseThrow().origin();
+		assertEquals(fed.replace(" earths shield", ""),
+				changed(fed, boat -> earthsShield(boat, "feed"), boat -> new Reword(feed.apply(boat), "earths shield", "")));
+		assertEquals(fed.replace("\"PWR\"", "\"P1\""), changed(fed, boat -> details(boat, "feed").label().equals("PWR"),
+				boat -> new Reword(feed.apply(boat), "label \"PWR\"", "label \"P1\"")));
+		assertEquals("not offered", changed(fed, boat -> earthsShield(boat, "feed"), boat -> new Reword(feed.apply(boat), "earths hull", "")));
+		String optional = fed.replace(" earths shield label \"PWR\"", " when flybridge // the tap");
+		assertEquals(optional.replace("from house when", "from house earths shield when"), changed(optional,
+				boat -> inWalk(boat, "feed").isPresent() && !earthsShield(boat, "feed"), boat -> new Reword(feed.apply(boat), "", "earths shield")));
+	}
+
+	private static boolean earthsShield(Boat boat, String part) {
+		return details(boat, part).earthsShield();
+	}
+
+	private static Fitting.Details details(Boat boat, String part) {
+		return ((Fitting) inWalk(boat, part).orElseThrow()).details();
 	}
 }

@@ -7,12 +7,15 @@ package hullwright.rules.power;
 import hullwright.analysis.power.DeviceReading;
 import hullwright.analysis.power.SectionReading;
 import hullwright.network.PlacesInText;
+import hullwright.network.power.Converter;
 import hullwright.quantity.Voltage;
 import hullwright.rules.BoatRule;
 import hullwright.rules.BoatUnderCheck;
 import hullwright.rules.Finding;
 import hullwright.rules.RuleDescription;
 import hullwright.rules.Severity;
+import hullwright.rules.edit.Fix;
+import hullwright.rules.edit.SetProperty;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -25,6 +28,7 @@ import java.util.stream.Collectors;
 public final class ConverterMissing implements BoatRule {
 
 	private static final Voltage TWELVE_VOLT_DEVICES = new Voltage(16);
+	private static final int MOST_CHOICES = 3;
 
 	@Override
 	public RuleDescription description() {
@@ -53,7 +57,11 @@ public final class ConverterMissing implements BoatRule {
 
 	private static Finding finding(BoatUnderCheck boat, PlacesInText places, String supply, SectionReading section, List<DeviceReading> burnt) {
 		Voltage limit = burnt.stream().map(device -> device.voltage().plus(NetworkRange.belowHighest(device))).max(Comparator.naturalOrder()).orElseThrow();
-		return boat.finding(places.of(supply))
+		Finding.Builder finding = boat.finding(places.of(supply));
+		boat.boat().power().converters().stream().limit(MOST_CHOICES).map(Converter::name).map(ShortName::of)
+				.forEach(converter -> finding.fix(new Fix("Feed " + ShortName.of(supply) + " from " + converter, Fix.Reach.DESIGN,
+						List.of(new SetProperty(places.of(supply), "from", converter)))));
+		return finding
 				.value("supply", ShortName.of(supply))
 				.value("voltage", section.highest().orElseThrow())
 				.value("devices", burnt.size())

@@ -11,6 +11,8 @@ import hullwright.rules.BoatUnderCheck;
 import hullwright.rules.Finding;
 import hullwright.rules.RuleDescription;
 import hullwright.rules.Severity;
+import hullwright.rules.edit.Fix;
+import hullwright.rules.edit.SetProperty;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -33,12 +35,20 @@ public final class EngineBattery implements BoatRule {
 		List<Finding> findings = new ArrayList<>();
 		for (Supply supply : FeedingSupplies.of(boat)) {
 			SourceChain.of(boat.boat(), supply.name()).bank().filter(Bank::startsEngines).filter(bank -> other.isPresent())
-					.ifPresent(bank -> findings.add(boat.finding(supply.origin())
-							.value("supply", ShortName.of(supply.name()))
-							.value("bank", ShortName.of(bank.name()))
-							.value("other", ShortName.of(other.get().name()))
-							.build()));
+					.ifPresent(bank -> findings.add(finding(boat, supply, bank, other.get())));
 		}
 		return findings;
+	}
+
+	private static Finding finding(BoatUnderCheck boat, Supply supply, Bank bank, Bank other) {
+		Finding.Builder finding = boat.finding(supply.origin())
+				.value("supply", ShortName.of(supply.name()))
+				.value("bank", ShortName.of(bank.name()))
+				.value("other", ShortName.of(other.name()));
+		if (supply.from().filter(bank.name()::equals).isPresent()) {
+			finding.fix(new Fix("Feed " + ShortName.of(supply.name()) + " from " + ShortName.of(other.name()), Fix.Reach.DESIGN,
+					List.of(new SetProperty(supply.origin(), "from", ShortName.of(other.name())))));
+		}
+		return finding.build();
 	}
 }

@@ -62,13 +62,18 @@ public final class FuseMissing implements BoatRule {
 			boolean atTheSource = fused.contains(entry.supply());
 			Optional<SupplyLead> lead = supply.filter(each -> !atTheSource).flatMap(Supply::lead).filter(each -> each.length().exceeds(within));
 			if (!atTheSource && !fused.contains(entry.part())) {
-				findings.add(boat.finding(entry.origin()).key(ShortName.of(entry.supply())).value("what", "what " + ShortName.of(entry.supply()) + " feeds")
-						.covers(EnteredNetworks.of(boat, entry.supply())).build());
+				findings.add(fixed(boat, supply, boat.finding(entry.origin()).key(ShortName.of(entry.supply()))
+						.value("what", "what " + ShortName.of(entry.supply()) + " feeds").covers(EnteredNetworks.of(boat, entry.supply()))));
 			} else if (lead.isPresent() && leads.add(entry.supply())) {
-				findings.add(boat.finding(supply.get().origin()).key("lead")
-						.value("what", "the lead of " + ShortName.of(entry.supply()) + ": the first one is behind " + lead.get().length() + " of wire").build());
+				findings.add(fixed(boat, supply, boat.finding(supply.get().origin()).key("lead").value("what", "the lead of "
+						+ ShortName.of(entry.supply()) + ": the first one is behind " + lead.get().length() + " of wire")));
 			}
 		}
 		return findings;
+	}
+
+	private static Finding fixed(BoatUnderCheck boat, Optional<Supply> supply, Finding.Builder finding) {
+		supply.ifPresent(each -> FuseThatFits.of(boat, each).forEach(finding::fix));
+		return finding.build();
 	}
 }

@@ -36,11 +36,13 @@ public final class FuseTooSmall implements BoatRule {
 			for (FuseReading fuse : each.flow().fuses()) {
 				if (fuse.current().exceeds(fuse.fuse().rating())) {
 					Origin owner = places.of(fuse.owner());
-					findings.putIfAbsent(fuse.owner(), boat.finding(owner)
+					Finding.Builder finding = boat.finding(owner)
 							.value("owner", owner.simpleName())
 							.value("current", fuse.current())
-							.value("limit", fuse.fuse().rating())
-							.build());
+							.value("limit", fuse.fuse().rating());
+					boat.boat().power().supplies().stream().filter(supply -> supply.name().equals(fuse.owner()))
+							.forEach(supply -> FuseThatFits.of(boat, supply).forEach(finding::fix));
+					findings.putIfAbsent(fuse.owner(), finding.build());
 				}
 			}
 		}

@@ -13,6 +13,8 @@ import hullwright.rules.RuleDescription;
 import hullwright.rules.Severity;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * A network has devices, and no supply enters it anywhere.
@@ -33,11 +35,13 @@ public final class NoSupply implements BoatRule {
 			List<SectionReading> sections = SupplySections.of(boat, network);
 			List<String> devices = sections.stream().flatMap(each -> each.devices().stream()).toList();
 			if (!devices.isEmpty() && sections.stream().allMatch(each -> each.supplies().isEmpty())) {
-				findings.add(boat.finding(network.origin())
+				Finding.Builder finding = boat.finding(network.origin())
 						.value("network", network.origin().simpleName())
 						.value("devices", devices.size())
-						.covers(devices)
-						.build());
+						.covers(devices);
+				Set<String> anywhere = boat.figures().sparePortsOf(network).stream().map(port -> port.part().name()).collect(Collectors.toSet());
+				FeedThroughPort.of(boat, network, anywhere).forEach(finding::fix);
+				findings.add(finding.build());
 			}
 		}
 		return findings;

@@ -15,6 +15,8 @@ import hullwright.rules.RuleDescription;
 import hullwright.rules.Severity;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * A part that breaks the supply conductor leaves devices on a stretch that no supply enters, while the rest of their network is fed.
@@ -38,14 +40,21 @@ public final class SectionWithoutSupply implements BoatRule {
 			if (sections.stream().anyMatch(each -> !each.supplies().isEmpty())) {
 				sections.stream().filter(each -> each.supplies().isEmpty()).forEach(section -> {
 					Origin first = places.of(section.devices().get(0));
-					findings.add(boat.finding(first)
+					Finding.Builder finding = boat.finding(first)
 							.value("device", first.simpleName())
 							.value("devices", section.devices().size())
-							.covers(section.devices())
-							.build());
+							.covers(section.devices());
+					FeedThroughPort.of(boat, network, partsBeside(network, section)).forEach(finding::fix);
+					findings.add(finding.build());
 				});
 			}
 		}
 		return findings;
+	}
+
+	/** The parts whose ports the devices of a stretch hang on. */
+	private static Set<String> partsBeside(Network network, SectionReading section) {
+		return network.drops().stream().filter(drop -> drop.device().filter(device -> section.devices().contains(device.name())).isPresent())
+				.map(drop -> drop.from().part()).collect(Collectors.toSet());
 	}
 }

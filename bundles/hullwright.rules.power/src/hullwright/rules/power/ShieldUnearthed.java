@@ -11,6 +11,8 @@ import hullwright.rules.BoatUnderCheck;
 import hullwright.rules.Finding;
 import hullwright.rules.RuleDescription;
 import hullwright.rules.Severity;
+import hullwright.rules.edit.Fix;
+import hullwright.rules.edit.Reword;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -36,7 +38,12 @@ public final class ShieldUnearthed implements BoatRule {
 		for (int number = 0; number < boat.boat().networks().size(); number++) {
 			Network network = boat.boat().networks().get(number);
 			if (fed.contains(number) && ShieldEarths.of(network).isEmpty()) {
-				findings.add(boat.finding(network.origin()).value("network", network.origin().simpleName()).build());
+				Finding.Builder finding = boat.finding(network.origin()).value("network", network.origin().simpleName());
+				int index = number;
+				boat.figures().electrics().wiring().entries().stream().filter(entry -> entry.network() == index).findFirst()
+						.ifPresent(entry -> finding.fix(new Fix("Earth the shield at " + ShortName.of(entry.part()) + ", where the supply enters", Fix.Reach.DESIGN,
+								List.of(new Reword(entry.origin(), "", "earths shield")))));
+				findings.add(finding.build());
 			}
 		}
 		return findings;
