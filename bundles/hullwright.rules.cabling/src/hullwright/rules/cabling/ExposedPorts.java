@@ -28,7 +28,8 @@ record ExposedPorts(Network network, List<SparePort> ports, Set<Zone> zones) {
 
 	/** Those of a network, if there are any. A place that the text does not name is taken for dry. */
 	static Optional<ExposedPorts> of(BoatUnderCheck boat, Network network) {
-		List<SparePort> open = boat.figures().sparePortsOf(network).stream().filter(port -> !port.capped() && !waterAt(boat, port.part().details().place()).isEmpty()).toList();
+		List<SparePort> open = boat.figures().sparePortsOf(network).stream()
+				.filter(port -> !port.capped() && !waterAt(boat, port.part().details().place()).isEmpty()).toList();
 		Set<Zone> zones = open.stream().flatMap(port -> waterAt(boat, port.part().details().place()).stream())
 				.collect(Collectors.toCollection(() -> EnumSet.noneOf(Zone.class)));
 		return open.isEmpty() ? Optional.empty() : Optional.of(new ExposedPorts(network, open, zones));

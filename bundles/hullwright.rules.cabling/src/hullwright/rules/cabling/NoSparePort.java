@@ -29,7 +29,8 @@ import java.util.Optional;
 public final class NoSparePort implements BoatRule {
 
 	private static final String SOURCE = "owner's manual of a control system (N2-J), p. 30: leave one or two spare tees";
-	private static final Parameter DEVICES = new Parameter("devices", 6, "from how many devices on a network is expected to have a spare port", "common practice: a small network is not meant");
+	private static final Parameter DEVICES = new Parameter("devices", 6,
+			"from how many devices on a network is expected to have a spare port", "common practice: a small network is not meant");
 
 	@Override
 	public RuleDescription description() {

@@ -4,7 +4,6 @@
  */
 package hullwright.rules.connectors;
 
-import hullwright.analysis.wiring.Joint;
 import hullwright.rules.BoatRule;
 import hullwright.rules.BoatUnderCheck;
 import hullwright.rules.Finding;
@@ -27,12 +26,6 @@ public final class GendersDoNotMate implements BoatRule {
 
 	@Override
 	public List<Finding> check(BoatUnderCheck boat) {
-		return Misfit.GENDERS.on(boat).stream().map(joint -> finding(boat, joint)).toList();
-	}
-
-	private static Finding finding(BoatUnderCheck boat, Joint joint) {
-		Finding.Builder finding = JointFinding.of(boat, joint);
-		JointFixes.of(boat, joint).addTo(finding);
-		return finding.build();
+		return Misfit.GENDERS.on(boat).stream().map(joint -> JointFinding.withFixes(boat, joint)).toList();
 	}
 }

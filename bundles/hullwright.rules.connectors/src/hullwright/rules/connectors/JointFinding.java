@@ -30,4 +30,11 @@ final class JointFinding {
 				.value("far", joint.far().label())
 				.value("farEnd", joint.far().connector().orElseThrow());
 	}
+
+	/** Such a finding with what could be done about it. */
+	static Finding withFixes(BoatUnderCheck boat, Joint joint) {
+		Finding.Builder finding = of(boat, joint);
+		JointFixes.of(boat, joint).addTo(finding);
+		return finding.build();
+	}
 }
