@@ -9,6 +9,7 @@ import hullwright.rules.Demand;
 import hullwright.rules.Finding;
 import hullwright.rules.HouseDemands;
 import hullwright.rules.Severity;
+import hullwright.spec.Catalog;
 import hullwright.spec.Profile;
 import hullwright.spec.Requirement;
 import java.util.ArrayList;
@@ -16,6 +17,7 @@ import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -66,7 +68,8 @@ final class DemandsOfProfile {
 
 	private Optional<HouseDemands.ApprovedCatalogs> approved() {
 		Set<String> names = new LinkedHashSet<>();
-		profile.getApproved().forEach(catalog -> names.add(catalog.getName()));
+		// a catalog that the text does not name right has no name here; the language tells of it
+		profile.getApproved().stream().map(Catalog::getName).filter(Objects::nonNull).forEach(names::add);
 		return names.isEmpty() ? Optional.empty() : Optional.of(new HouseDemands.ApprovedCatalogs(names, source(places.of(profile, profile.getName()))));
 	}
 
