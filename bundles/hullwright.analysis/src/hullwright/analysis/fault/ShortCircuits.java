@@ -6,6 +6,7 @@ package hullwright.analysis.fault;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -52,24 +53,56 @@ public final class ShortCircuits {
 	 * @param conditions the lowest bank and the hottest wire give the least current, at which fuses open latest
 	 */
 	public static List<ShortCircuit> of(Boat boat, Wiring wiring, PowerCircuit power, Conditions conditions) {
-		return new ShortCircuits(boat, wiring, power, conditions).all();
+		List<SeparateNetworks.Part> parts = SeparateNetworks.of(boat, wiring);
+		if (parts.size() == 1) {
+			return List.copyOf(new ShortCircuits(boat, wiring, power, conditions).all(places(boat, wiring)).values());
+		}
+		Map<Place, ShortCircuit> found = new HashMap<>();
+		for (SeparateNetworks.Part part : parts) {
+			Wiring own = Wiring.of(part.boat());
+			Map<Integer, Place> places = new LinkedHashMap<>();
+			places(part.boat(), own).forEach((point, place) -> {
+				int number = part.numbers()[place.network];
+				if (part.networks().get(number)) {
+					places.put(point, place);
+				}
+			});
+			new ShortCircuits(part.boat(), own, PowerCircuit.of(part.boat(), own, conditions.state()), conditions).all(places)
+					.forEach((point, shortCircuit) -> found.put(new Place(part.numbers()[places.get(point).network], places.get(point).name), shortCircuit));
+		}
+		return places(boat, wiring).values().stream().map(found::get).toList();
 	}
 
-	private List<ShortCircuit> all() {
-		Map<Integer, ShortCircuit> byPoint = new LinkedHashMap<>();
+	/**
+	 * Where a short circuit is made.
+	 *
+	 * @param network the number of the network within the boat
+	 * @param name the qualified name of the device or the part
+	 */
+	private record Place(int network, String name) {
+	}
+
+	/** By point of the wiring. */
+	private static Map<Integer, Place> places(Boat boat, Wiring wiring) {
+		Map<Integer, Place> byPoint = new LinkedHashMap<>();
 		for (AttachedDevice each : wiring.devices()) {
-			byPoint.computeIfAbsent(each.point(), point -> at(point, each.network(), each.device().name()));
+			byPoint.putIfAbsent(each.point(), new Place(each.network(), each.device().name()));
 		}
 		for (int network = 0; network < boat.networks().size(); network++) {
-			int number = network;
 			for (int i = 0; i < boat.networks().get(network).backbones().size() && i < wiring.ends().get(network).size(); i++) {
 				var elements = boat.networks().get(network).backbones().get(i).elements();
 				Wiring.BackboneEnds ends = wiring.ends().get(network).get(i);
-				byPoint.computeIfAbsent(ends.start(), point -> at(point, number, elements.get(0).name()));
-				byPoint.computeIfAbsent(ends.end(), point -> at(point, number, elements.get(elements.size() - 1).name()));
+				byPoint.putIfAbsent(ends.start(), new Place(network, elements.get(0).name()));
+				byPoint.putIfAbsent(ends.end(), new Place(network, elements.get(elements.size() - 1).name()));
 			}
 		}
-		return List.copyOf(byPoint.values());
+		return byPoint;
+	}
+
+	private Map<Integer, ShortCircuit> all(Map<Integer, Place> places) {
+		Map<Integer, ShortCircuit> byPoint = new LinkedHashMap<>();
+		places.forEach((point, place) -> byPoint.put(point, at(point, place.network, place.name)));
+		return byPoint;
 	}
 
 	private ShortCircuit at(int point, int network, String name) {

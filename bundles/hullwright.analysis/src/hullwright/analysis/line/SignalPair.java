@@ -5,6 +5,7 @@
 package hullwright.analysis.line;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -46,6 +47,8 @@ final class SignalPair {
 
 	private static final Cable.Conductor LIGHT = new Cable.Conductor((ConductorSize) LineAssumption.Kind.SIGNAL_CONDUCTOR.assumed(), Optional.empty());
 
+	private static final int NO_NODE = -1;
+
 	private final Wiring wiring;
 	private final int network;
 	private final int[] node;
@@ -80,16 +83,25 @@ final class SignalPair {
 	/** The circuit with usual nodes; notes which of its resistors stand for nodes of which no catalog says anything. */
 	private Circuit circuit(List<Integer> unstated) {
 		Circuit.Builder circuit = new Circuit.Builder();
-		for (int point = 0; point < node.length; point++) {
-			node[point] = circuit.node();
-		}
+		// the pairs of other networks are other circuits, so their points get no nodes
+		Arrays.fill(node, NO_NODE);
 		for (Span span : wiring.spans()) {
-			if (carriesSignal(span)) {
-				circuit.resistor(node[span.from()], node[span.to()], 2 * ohms(span.medium()));
+			if (span.network() == network) {
+				lay(circuit, span.from());
+				lay(circuit, span.to());
+				if (carriesSignal(span)) {
+					circuit.resistor(node[span.from()], node[span.to()], 2 * ohms(span.medium()));
+				}
 			}
 		}
+		devices.forEach(each -> lay(circuit, each.point()));
+		wiring.ends().get(network).forEach(ends -> {
+			lay(circuit, ends.start());
+			lay(circuit, ends.end());
+		});
 		for (TerminatingResistor each : wiring.terminators()) {
 			if (each.network() == network) {
+				lay(circuit, each.point());
 				double ohms = each.resistance().map(Resistance::ohms).orElse(USUAL_TERMINATOR);
 				circuit.resistor(node[each.point()], Circuit.REFERENCE, ohms);
 				noteIfShort(each.part(), ohms);
@@ -105,6 +117,12 @@ final class SignalPair {
 			}
 		}
 		return circuit.build();
+	}
+
+	private void lay(Circuit.Builder circuit, int point) {
+		if (node[point] == NO_NODE) {
+			node[point] = circuit.node();
+		}
 	}
 
 	private void noteIfShort(String part, double ohms) {

@@ -13,11 +13,15 @@ import hullwright.analysis.fault.FuseOpening;
 import hullwright.analysis.fault.ShortCircuit;
 import hullwright.analysis.fault.ShortCircuits;
 import hullwright.analysis.power.Conditions;
+import hullwright.analysis.power.FaultCircuit;
 import hullwright.quantity.AmericanWireGauge;
 import hullwright.quantity.CrossSection;
 import hullwright.quantity.Current;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -252,5 +256,45 @@ class ShortCircuitTest {
 
 		assertEquals(ShortCircuit.Verdict.NO_CURRENT, at("net.a", boat, off).verdict());
 		assertTrue(at("net.a", boat, Conditions.lowest(Optional.of(computed.state("running")))).current().amperes() > 10);
+	}
+
+	/**
+	 * Networks on one bank are looked at without those that no current can pass through. The whole circuit at once says the same: with
+	 * one of them fed twice.
+	 */
+	@Test
+	void networksOnOneBankAreWhatTheWholeCircuitSays() {
+		ComputedBoat boat = ComputedBoat.with("""
+				bank service { 12 V; internal resistance 20 mohm }
+				supply main { from service; fuse 30 A of glass; lead 3 m each way of 2.5 mm2 }
+				supply left { from main; fuse 3 A of glass; lead 1 m each way of 1.5 mm2 }
+				supply right { from main; fuse 3 A of glass; lead 2 m each way of 1.5 mm2 }
+				supply other { from service; fuse 3 A of glass; lead 4 m each way of 1.5 mm2 }
+				network bow of kind instrument bus {
+					backbone of tenth { tap start : inlet from left cable 3 m tee t1 : tee1 }
+					drop t1.1 to a : amp
+				}
+				network mid of kind instrument bus {
+					backbone of tenth { tap start : inlet from left cable 2 m tee t1 : tee1 cable 5 m tap end : inlet from right }
+					drop t1.1 to b : amp
+				}
+				network aft of kind instrument bus {
+					backbone of tenth { tap start : inlet from other cable 4 m tee t1 : tee1 }
+					drop t1.1 to c : amp
+				}
+				network fly of kind instrument bus {
+					backbone of tenth { tap start : inlet from right cable 1 m tee t1 : tee1 }
+					drop t1.1 to d : amp
+				}
+				""");
+		FaultCircuit whole = boat.circuit(NOMINAL.state()).faults(NOMINAL, Set.of());
+		Map<String, ShortCircuit> alone = ShortCircuits.of(boat.boat(), boat.wiring(), boat.circuit(NOMINAL.state()), NOMINAL).stream()
+				.collect(Collectors.toMap(ShortCircuit::at, each -> each));
+
+		assertEquals(4 + 2 * 4, alone.size(), "the device of each, and both ends of its backbone");
+		boat.wiring().devices().forEach(device -> assertEquals(whole.at(device.point()).current().orElseThrow().amperes(),
+				alone.get(device.device().name()).current().amperes(), EXACT, device.device().name()));
+		assertEquals(List.of("trial.other"), opened(alone.get("trial.aft.c")));
+		assertEquals(Set.of("trial.left", "trial.right"), Set.copyOf(opened(alone.get("trial.bow.a"))), "the network that is fed twice goes on feeding it");
 	}
 }
