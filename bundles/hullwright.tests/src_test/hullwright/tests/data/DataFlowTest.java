@@ -69,9 +69,6 @@ class DataFlowTest {
 			  device maker { port bus : f male; turns 127250 as magnetic and 127258 to 127250 as true }
 			  device compass { port bus : f male; sends 127250 as magnetic every 100 ms; sends 127258 every 1 s }
 			  device trueDial { port bus : f male; wants 127250 as true at least every 2 s }
-			  device oldThermometer { port bus : f male; sends 130310 every 500 ms }
-			  device thermometer { port bus : f male; sends 130312 as sea every 2 s, instance settable }
-			  device seaDial { port bus : f male; wants 130312 }
 			  device mirror { port bus : f male; turns 128267 to 128267 }
 			}
 			""";
@@ -211,39 +208,6 @@ class DataFlowTest {
 		DoubledData doubled = flow.doubled().get(0);
 		assertEquals("Skerry.second", doubled.carrier().name());
 		assertEquals(List.of("Skerry.east", "Skerry.west"), doubled.tellers());
-	}
-
-	@Test
-	void aGatewayThatHearsTheDataButLacksTheMapIsToldApartFromASourceThatLacks() {
-		String oneWay = "device x : headingGate\n device old : oldSounder\n serial line at 4800 baud { from old.out; to x.lower }\n"
-				+ network("bus", "x.bus\n p : pilot");
-		DataFlow flow = flow(oneWay);
-		assertEquals(Verdict.NOT_TURNED, want(flow, "p").verdict());
-		assertEquals(List.of("Skerry.old"), want(flow, "p").elsewhere().stream().map(each -> each.device()).toList());
-		assertEquals(List.of("Skerry.x DPT 128267"),
-				flow.missingMaps().stream().map(each -> each.gateway() + " " + each.heard().orElseThrow() + " " + each.asked()).toList());
-		DataFlow without = flow("device x : headingGate\n" + network("bus", "x.bus\n p : pilot"));
-		assertEquals(Verdict.NO_SOURCE, want(without, "p").verdict());
-		assertEquals(List.of(), without.missingMaps());
-	}
-
-	@Test
-	void anObsoleteMessageIsToldApartFromNone() {
-		WantedData want = want(flow(network("bus", "old : oldThermometer\n d : seaDial")), "d");
-		assertEquals(Verdict.ONLY_OBSOLETE, want.verdict());
-		assertEquals(List.of("Skerry.bus.old 130310"), want.elsewhere().stream().map(each -> each.device() + " " + each.use()).toList());
-		assertEquals(Verdict.MET, want(flow(network("bus", "old : oldThermometer\n new : thermometer\n d : seaDial")), "d").verdict());
-		assertEquals(Verdict.NO_SOURCE, want(flow(network("bus", "d : seaDial")), "d").verdict());
-	}
-
-	@Test
-	void whatOnlyTheTextOfALineHasAGatewayTellIsAMapThatItLacks() {
-		String line = "device x : gate\n device dial : oldDial\n serial line at 4800 baud { from x.out; to dial.lower; carries %s }\n"
-				+ network("bus", "s : sounder\n x.bus");
-		DataFlow flow = flow(line.formatted("DPT every 2 s; carries MWV every 1 s"));
-		assertEquals(List.of("MWV"), flow.missingMaps().stream().map(each -> each.asked().toString()).toList());
-		assertEquals(Optional.empty(), flow.missingMaps().get(0).device());
-		assertEquals(List.of(), flow(line.formatted("DPT every 2 s")).missingMaps());
 	}
 
 	@Test
