@@ -61,7 +61,8 @@ class RuleTableTest {
 		String parameters = rule.parameters().stream().map(each -> "; `" + each.name() + "` " + each.usual()).collect(Collectors.joining());
 		String sources = Stream.concat(rule.bands().isEmpty() ? Stream.of(rule.source()) : rule.bands().stream().map(Band::source),
 				rule.parameters().stream().map(Parameter::source)).distinct().collect(Collectors.joining("; "));
-		return "| `" + rule.id() + "` | " + rule.title() + " | " + limits + parameters + " | " + sources.replace("|", "/") + " | " + kind(sources) + " |\n";
+		String usually = rule.usuallyOn() ? "" : "off unless a profile asks for it; ";
+		return "| `" + rule.id() + "` | " + rule.title() + " | " + usually + limits + parameters + " | " + sources.replace("|", "/") + " | " + kind(sources) + " |\n";
 	}
 
 	/** How sure a source is, by its own words: what was read in public, what the trade does, what nobody looked up. */
