@@ -49,6 +49,7 @@ public final class Checker {
 	private final SpecReader reader = new SpecReader();
 	/** Plans of series whose file and imports have not changed since; the series goes when its file is read again. */
 	private final Map<Series, SeriesPlan> plans = new WeakHashMap<>();
+	private final KnownFindings known = new KnownFindings();
 
 	/**
 	 * An engine with the rules of a set.
@@ -133,6 +134,7 @@ public final class Checker {
 			begun = lap(clock, CheckClock.Stage.READING, begun);
 			profile = ProfileInForce.of(project, rules);
 			planned = PlannedSeries.of(project, request, plans);
+			known.keepOnly(plans.values());
 		}
 		List<SeriesPlan> wanted = planned.plans();
 		List<String> gaps = new ArrayList<>(rules.gaps());
@@ -240,15 +242,18 @@ public final class Checker {
 	private BoatsChecked checkBoats(CheckRequest request, ReadProject project, List<SeriesPlan> wanted, ProjectRules rules, ProfileInForce profile, List<String> gaps,
 			BooleanSupplier cancelled, CheckClock clock) {
 		List<LoadedRule> running = rules.rules().rules().stream().filter(rule -> profile.rules().get(rule.description().id()).on()).toList();
-		Predicate<Origin> known = new KnownPlaces(request.snapshot(), project);
+		Predicate<Origin> places = new KnownPlaces(request.snapshot(), project);
 		BoatsChecked checked = new BoatsChecked(new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
 		List<String> unfit = new ArrayList<>();
 		for (SeriesPlan plan : wanted) {
 			BoatsOfSeries boats = BoatsOfSeries.wanted(plan, request.boats());
 			List<ReportedFinding> found = List.of();
 			if (!boats.boats().isEmpty() || boats.allOrderable()) {
-				SeriesCheck done = rules.watch().run(() -> new SeriesCheck(plan, boats, running, profile, rules.guard(), known, cancelled, clock));
-				found = done.findings(checked.silenced);
+				var circumstances = KnownFindings.Circumstances.of(request.boats(), running, profile);
+				SeriesFindings done = known.of(plan, circumstances).orElseGet(() -> rules.watch()
+						.run(() -> new SeriesCheck(plan, boats, running, profile, rules.guard(), places, cancelled, clock)).findings());
+				known.put(plan, circumstances, done);
+				found = done.reported(rules.guard(), checked.silenced);
 				checked.findings.addAll(found);
 			}
 			// a finding that says why there is no boat says it better
