@@ -66,6 +66,7 @@ public final class Main {
 		commandLine.addSubcommand(new FormatCommand(terminal));
 		commandLine.addSubcommand(new ExplainCommand(terminal));
 		commandLine.addSubcommand(new PluginsCommand(terminal));
+		commandLine.addSubcommand(new ServeCommand(terminal));
 		commandLine.addSubcommand(new CommandLine.HelpCommand());
 		// the whole usage after a slip of the finger would push the message off the screen
 		commandLine.setParameterExceptionHandler((slip, given) -> {
