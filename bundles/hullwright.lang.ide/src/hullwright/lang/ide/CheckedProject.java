@@ -49,7 +49,9 @@ record CheckedProject(long number, Path folder, CheckRequest request, CheckRepor
 
 	/** A finding in a file that is not in the project, such as a built-in catalog, belongs to the project as a whole. */
 	private Path place(Origin origin) {
-		return request.snapshot().files().containsKey(origin.file()) ? folder.resolve(origin.file()) : folder;
+		boolean inProject = request.snapshot().files().containsKey(origin.file())
+				|| request.snapshot().plugins().stream().anyMatch(plugin -> plugin.file().equals(origin.file()));
+		return inProject ? folder.resolve(origin.file()) : folder;
 	}
 
 	private Diagnostic diagnostic(ReportedFinding reported, int index) {

@@ -113,7 +113,7 @@ class HouseRulesInEditorTest {
 		server.initialize(params).get(60, TimeUnit.SECONDS);
 		server.initialized(new InitializedParams());
 		try {
-			assertTrue(RecordingClient.text(next(project, "project/plugin-off").getDiagnostics().get(0)).contains("plugin yard.rules 1.0.0 is off"));
+			assertTrue(RecordingClient.text(next(jar, "project/plugin-off").getDiagnostics().get(0)).contains("plugin yard.rules 1.0.0 is off"));
 
 			trust.trust(HousePlugin.of(PluginFile.at(jar)), LocalDate.of(2030, 1, 1));
 			server.getWorkspaceService().didChangeWatchedFiles(new DidChangeWatchedFilesParams(List.of(new FileEvent(Places.uri(jar), FileChangeType.Changed))));

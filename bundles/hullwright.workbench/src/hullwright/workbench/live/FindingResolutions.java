@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.eclipse.core.resources.IMarker;
+import org.eclipse.core.resources.IResource;
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.ILog;
 import org.eclipse.jface.operation.IRunnableWithProgress;
@@ -35,8 +36,10 @@ public final class FindingResolutions implements IMarkerResolutionGenerator2 {
 		return marker.getAttribute(FindingMarkers.FIXABLE, false) || isOfPlugin(marker);
 	}
 
+	/** A plugin that the user has for all projects is no file of the project, and its finding is about the project. */
 	private static boolean isOfPlugin(IMarker marker) {
-		return PluginTrust.isWanted(marker.getAttribute(FindingMarkers.RULE, "")) && FileUris.path(marker.getResource()).isPresent();
+		return PluginTrust.isWanted(marker.getAttribute(FindingMarkers.RULE, "")) && marker.getResource().getType() == IResource.FILE
+				&& FileUris.path(marker.getResource()).isPresent();
 	}
 
 	@Override
