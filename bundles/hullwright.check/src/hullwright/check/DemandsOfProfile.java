@@ -43,7 +43,7 @@ final class DemandsOfProfile {
 			Origin place = places.of(requirement, profile.getName());
 			Optional<Demand> demand = one(requirement.getWhat(), requirement.getOn(), source(place));
 			demand.ifPresentOrElse(demands::add, () -> problems.add(Finding.ofText(ProjectProblem.PROFILE_SETTING_WRONG, Severity.ERROR, place,
-					"a " + requirement.getWhat() + " on every " + requirement.getOn() + " cannot be required; what can be is " + choices(), List.of())));
+					"'" + requirement.getWhat() + " on every " + requirement.getOn() + "' cannot be required; what can be is " + choices(), List.of())));
 		}
 		return new HouseDemands(demands, approved());
 	}

@@ -77,7 +77,7 @@ class ProfileTest {
 		assertEquals(List.of(
 				"warning series/label-missing: radar has no label",
 				"advice cabling/drop-too-long: the drop to radar is 5.5 m long; the limit is 5 m",
-				"error project/profile-setting-wrong: a label on every ship cannot be required; what can be is label on every device, "
+				"error project/profile-setting-wrong: 'label on every ship' cannot be required; what can be is label on every device, "
 						+ "label on every part, label on every feed, place on every device, place on every part, article on every part",
 				"error project/profile-setting-wrong: 'spare' is no value that cabling/drop-too-long works with"),
 				Boats.findings(check("""
