@@ -21,6 +21,9 @@ import java.util.Set;
  */
 public final class Mending {
 
+	/** A person chooses among a few; a rule may propose more, since not all of them mend. */
+	private static final int MOST_CHOICES = 3;
+
 	private final Checker checker;
 
 	/** Mends with the rules of an engine. */
@@ -97,13 +100,14 @@ public final class Mending {
 		return reach == Fix.Reach.SAFE || design.contains(finding.finding().rule());
 	}
 
-	/** The fixes of a finding that remove it and add none that weighs as much or more. */
+	/** The first few fixes of a finding that remove it and add none that weighs as much or more. */
 	List<FixProposal> proposals(CheckRequest request, ReportedFinding reported) {
 		return reported.finding().fixes().isEmpty() ? List.of() : tried(request, checker.check(request), reported);
 	}
 
 	private List<FixProposal> tried(CheckRequest request, CheckReport before, ReportedFinding reported) {
-		return checker.rendered(request, reported).stream().filter(proposal -> mends(request, before, reported.finding(), proposal)).toList();
+		return checker.rendered(request, reported).stream().filter(proposal -> mends(request, before, reported.finding(), proposal))
+				.limit(MOST_CHOICES).toList();
 	}
 
 	private boolean mends(CheckRequest request, CheckReport before, Finding finding, FixProposal proposal) {

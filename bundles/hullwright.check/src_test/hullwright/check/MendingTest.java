@@ -7,10 +7,19 @@ package hullwright.check;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import hullwright.network.CableRun;
+import hullwright.quantity.Length;
+import hullwright.rules.BoatRule;
+import hullwright.rules.BoatUnderCheck;
+import hullwright.rules.Finding;
+import hullwright.rules.RuleDescription;
+import hullwright.rules.Severity;
 import hullwright.rules.edit.Fix;
 import hullwright.rules.edit.FixProposal;
+import hullwright.rules.edit.SetLength;
 import hullwright.rules.report.ReportedFinding;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -67,5 +76,32 @@ class MendingTest {
 				}
 				series Skerry""").replace("tee stern : block4", "tee stern : oddTee").replace("Standard.micro", "micro");
 		assertEquals(List.of(), proposals(broken, "cabling/terminator-missing"));
+	}
+
+	/** Wants a drop of less than 6 m, and proposes one length that is no mend and four that are. */
+	private static final class ShortDrop implements BoatRule {
+
+		@Override
+		public RuleDescription description() {
+			return RuleDescription.of("trial/drop-not-short", "Drop not short", Severity.WARNING, "the drop is not short", "a trial");
+		}
+
+		@Override
+		public List<Finding> check(BoatUnderCheck boat) {
+			CableRun cable = (CableRun) boat.boat().networks().get(0).drops().get(0).legs().get(0);
+			Finding.Builder finding = boat.finding(cable.origin());
+			Stream.of(9, 2, 3, 4, 5).map(Length::new).forEach(length -> finding.fix(
+					new Fix("Take " + length, Fix.Reach.DESIGN, List.of(new SetLength(cable.origin(), cable.length(), length)))));
+			return cable.length().exceeds(new Length(6)) ? List.of(finding.build()) : List.of();
+		}
+	}
+
+	@Test
+	void theFirstThreeThatMendAreOffered() {
+		BoatRule rule = new ShortDrop();
+		Checker checker = Checker.with(new RuleSet(List.of(new LoadedRule(rule, rule.description(), "a trial")), List.of()));
+		CheckRequest request = Boats.request(Boats.skerry("", "drop bow.1 via 8 m of light to display : instrumentDisplay"));
+		ReportedFinding finding = checker.check(request).findings().get(0);
+		assertEquals(List.of("Take 2 m", "Take 3 m", "Take 4 m"), checker.proposals(request, finding).stream().map(FixProposal::title).toList());
 	}
 }

@@ -43,9 +43,15 @@ public record Joint(Kind kind, Side near, Side far, Origin run, int position) {
 	 * @param label what people call it: the name of a part, {@code block.1}, {@code 2 m of light}
 	 * @param origin the element and its place in the text
 	 * @param part what it is, if the text says
+	 * @param port the number of the port, where it is one of a tee or a block
 	 * @param connector the connector that it shows to the joint; none where wires are bare, or the catalog does not say
 	 */
-	public record Side(String label, Origin origin, Optional<Part> part, Optional<Connector> connector) {
+	public record Side(String label, Origin origin, Optional<Part> part, Optional<Integer> port, Optional<Connector> connector) {
+
+		/** A side that is no port. */
+		Side(String label, Origin origin, Optional<Part> part, Optional<Connector> connector) {
+			this(label, origin, part, Optional.empty(), connector);
+		}
 
 		/** Whether it is a terminator. */
 		public boolean isTerminator() {

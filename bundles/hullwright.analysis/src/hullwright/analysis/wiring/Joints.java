@@ -124,7 +124,7 @@ public final class Joints {
 			return Optional.of(new Side(name, fitting.origin(), Optional.of(fitting.part()), free));
 		}
 		return fitting.part() instanceof Tee tee && tee.ports().containsKey(port.port().get())
-				? Optional.of(new Side(name + "." + port.port().get(), fitting.origin(), Optional.of(tee), tee.ports().get(port.port().get())))
+				? Optional.of(new Side(name + "." + port.port().get(), fitting.origin(), Optional.of(tee), port.port(), tee.ports().get(port.port().get())))
 				: Optional.empty();
 	}
 

@@ -70,12 +70,10 @@ final class JointFixes {
 
 	private Optional<Fix> otherTee() {
 		boolean branches = joint.kind() == Joint.Kind.DROP || joint.kind() == Joint.Kind.FEED;
-		if (!branches || joint.position() > 0 || !(joint.near().part().orElse(null) instanceof Tee tee)) {
+		if (!branches || joint.near().port().isEmpty() || !(joint.near().part().orElse(null) instanceof Tee tee)) {
 			return Optional.empty();
 		}
-		String label = joint.near().label();
-		int port = Integer.parseInt(label.substring(label.lastIndexOf('.') + 1));
-		return PartWithOtherEnds.withPort(offer, tee, port, joint.far().connector()).map(other -> fix(joint.near(), tee, other));
+		return PartWithOtherEnds.withPort(offer, tee, joint.near().port().get(), joint.far().connector()).map(other -> fix(joint.near(), tee, other));
 	}
 
 	private Optional<Fix> replace(Side side, Optional<Connector> neighbour, Optional<Connector> beyond) {

@@ -21,15 +21,12 @@ import java.util.stream.Collectors;
  */
 final class LeaveOut {
 
-	/** More choices than this are no help. */
-	private static final int CHOICES = 3;
-
 	private LeaveOut() {
 	}
 
-	/** A fix for each of the first bridges of these qualified names that can. */
+	/** A fix for each of the bridges of these qualified names that can. */
 	static List<Fix> oneOf(List<String> bridges, OnBoard onBoard, Collection<MessageUse> uses) {
-		return bridges.stream().flatMap(each -> onBoard.device(each).stream()).flatMap(each -> of(each, uses).stream()).limit(CHOICES).toList();
+		return bridges.stream().flatMap(each -> onBoard.device(each).stream()).flatMap(each -> of(each, uses).stream()).toList();
 	}
 
 	private static Optional<Fix> of(FittedDevice bridge, Collection<MessageUse> uses) {

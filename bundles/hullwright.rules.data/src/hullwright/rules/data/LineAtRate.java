@@ -20,9 +20,9 @@ final class LineAtRate {
 	private LineAtRate() {
 	}
 
-	/** One fix for each of the first such rates. */
+	/** One fix for each such rate. */
 	static List<Fix> shared(SerialLineFigures line) {
-		return line.sharedRates().stream().limit(2).map(rate -> fix(line, rate)).toList();
+		return line.sharedRates().stream().map(rate -> fix(line, rate)).toList();
 	}
 
 	/** The next faster one, if there is any. */

@@ -17,15 +17,12 @@ import java.util.List;
  */
 final class ListenTo {
 
-	/** More choices than this are no help. */
-	private static final int CHOICES = 3;
-
 	private ListenTo() {
 	}
 
-	/** One fix for each of the first sources, by their qualified names: the device takes all these messages from it. */
+	/** One fix for each source, by their qualified names: the device takes all these messages from it. */
 	static List<Fix> oneOf(Collection<String> sources, Origin device, Collection<MessageUse> uses) {
-		return sources.stream().distinct().limit(CHOICES).map(source -> to(source, device, uses)).toList();
+		return sources.stream().distinct().map(source -> to(source, device, uses)).toList();
 	}
 
 	private static Fix to(String source, Origin device, Collection<MessageUse> uses) {

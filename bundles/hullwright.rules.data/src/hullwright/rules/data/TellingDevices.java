@@ -24,8 +24,6 @@ import java.util.Optional;
  */
 final class TellingDevices {
 
-	/** More choices than this are no help. */
-	private static final int CHOICES = 3;
 	/** A drop as short as the trade sells it; the yard knows how long it has to be. */
 	private static final Length DROP = new Length(1);
 
@@ -44,7 +42,7 @@ final class TellingDevices {
 				.filter(model -> model.ends().first().filter(connector::mates).isPresent())
 				.filter(model -> model.lead().isPresent() || carries(boat, connector))
 				.sorted(Comparator.comparingInt((DeviceModel model) -> model.data().sends().size()).thenComparing(model -> model.identity().name()))
-				.limit(CHOICES).map(model -> fix(network, port.get(), model)).toList();
+				.map(model -> fix(network, port.get(), model)).toList();
 	}
 
 	private static boolean meets(Sending sending, Wanting wanting) {

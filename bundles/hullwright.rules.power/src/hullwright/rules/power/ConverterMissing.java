@@ -28,7 +28,6 @@ import java.util.stream.Collectors;
 public final class ConverterMissing implements BoatRule {
 
 	private static final Voltage TWELVE_VOLT_DEVICES = new Voltage(16);
-	private static final int MOST_CHOICES = 3;
 
 	@Override
 	public RuleDescription description() {
@@ -58,7 +57,7 @@ public final class ConverterMissing implements BoatRule {
 	private static Finding finding(BoatUnderCheck boat, PlacesInText places, String supply, SectionReading section, List<DeviceReading> burnt) {
 		Voltage limit = burnt.stream().map(device -> device.voltage().plus(NetworkRange.belowHighest(device))).max(Comparator.naturalOrder()).orElseThrow();
 		Finding.Builder finding = boat.finding(places.of(supply));
-		boat.boat().power().converters().stream().limit(MOST_CHOICES).map(Converter::name).map(ShortName::of)
+		boat.boat().power().converters().stream().map(Converter::name).map(ShortName::of)
 				.forEach(converter -> finding.fix(new Fix("Feed " + ShortName.of(supply) + " from " + converter, Fix.Reach.DESIGN,
 						List.of(new SetProperty(places.of(supply), "from", converter)))));
 		return finding

@@ -24,7 +24,6 @@ import java.util.stream.Collectors;
  */
 final class FeedThroughPort {
 
-	private static final int MOST_CHOICES = 3;
 
 	private FeedThroughPort() {
 	}
@@ -43,7 +42,7 @@ final class FeedThroughPort {
 		Set<String> entering = boat.figures().electrics().wiring().entries().stream().map(SupplyEntry::supply).collect(Collectors.toSet());
 		List<Supply> supplies = new ArrayList<>(boat.boat().power().supplies());
 		supplies.sort(Comparator.comparing(supply -> entering.contains(supply.name())));
-		return supplies.stream().limit(MOST_CHOICES)
+		return supplies.stream()
 				.map(supply -> new Fix("Feed it from " + supply.origin().simpleName() + " through " + port.get().label(), Fix.Reach.DESIGN,
 						List.of(new AddFeed(network.origin(), port.get().label(), cord(boat, port.get()).orElseThrow().identity(), supply.origin().simpleName()))))
 				.toList();

@@ -25,7 +25,6 @@ final class FuseThatFits {
 	/** Common practice: a fuse is loaded to 80 % at most. */
 	private static final Ratio LOADED = new Ratio(0.8);
 
-	private static final int MOST_CHOICES = 3;
 
 	private FuseThatFits() {
 	}
@@ -43,6 +42,6 @@ final class FuseThatFits {
 					.ifPresent(rating -> fixes.add(new Fix("Fit a fuse of " + rating + ", " + kind.identity().name(), Fix.Reach.DESIGN,
 							List.of(new SetProperty(supply.origin(), "fuse", rating + " of " + kind.identity().name())))));
 		}
-		return fixes.stream().limit(MOST_CHOICES).toList();
+		return List.copyOf(fixes);
 	}
 }

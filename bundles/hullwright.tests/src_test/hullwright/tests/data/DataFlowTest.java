@@ -4,6 +4,7 @@
  */
 package hullwright.tests.data;
 
+import static hullwright.tests.data.BusText.network;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -34,10 +35,7 @@ class DataFlowTest {
 	private static final String KIT = """
 			import "standard:messages"
 			catalog Kit "Invented" {
-			  family f "Invented" { vendor }
-			  terminator end { end f male; 120 ohm }
-			  tee block { backbone f male, f female; ports 1..9 : f female }
-			  cable wire { ends f male, f female }
+			""" + BusText.HARDWARE + """
 			  device sounder { port bus : f male; sends 128267 every 1 s }
 			  device fastSounder { port bus : f male; sends 128267 every 100 ms }
 			  device position { port bus : f male; sends 129025 every 100 ms; sends 129026 every 250 ms }
@@ -72,17 +70,6 @@ class DataFlowTest {
 			  device mirror { port bus : f male; turns 128267 to 128267 }
 			}
 			""";
-
-	private static String network(String name, String drops) {
-		StringBuilder text = new StringBuilder("network " + name + " { backbone of wire { terminator a : end\n tee t : block\n terminator z : end }\n");
-		int port = 1;
-		for (String drop : drops.strip().split("\n")) {
-			if (!drop.isBlank()) {
-				text.append("drop t.").append(port++).append(" to ").append(drop.strip()).append("\n");
-			}
-		}
-		return text.append("}\n").toString();
-	}
 
 	private static DataFlow flow(String series, String... options) {
 		return DataFlow.of(boat(series, options));

@@ -4,6 +4,7 @@
  */
 package hullwright.tests.data;
 
+import static hullwright.tests.data.BusText.network;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import hullwright.analysis.data.DataFlow;
@@ -22,10 +23,7 @@ class LackingDataTest {
 	private static final String KIT = """
 			import "standard:messages"
 			catalog Kit "Invented" {
-			  family f "Invented" { vendor }
-			  terminator end { end f male; 120 ohm }
-			  tee block { backbone f male, f female; ports 1..9 : f female }
-			  cable wire { ends f male, f female }
+			""" + BusText.HARDWARE + """
 			  device sounder { port bus : f male; sends 128267 every 1 s }
 			  device pilot { port bus : f male; wants 128267 at least every 500 ms }
 			  device oldSounder { line out : talker, differential, 4800 baud; sends DPT every 1 s by out }
@@ -43,17 +41,6 @@ class LackingDataTest {
 			  device seaDial { port bus : f male; wants 130312 }
 			}
 			""";
-
-	private static String network(String name, String drops) {
-		StringBuilder text = new StringBuilder("network " + name + " { backbone of wire { terminator a : end\n tee t : block\n terminator z : end }\n");
-		int port = 1;
-		for (String drop : drops.strip().split("\n")) {
-			if (!drop.isBlank()) {
-				text.append("drop t.").append(port++).append(" to ").append(drop.strip()).append("\n");
-			}
-		}
-		return text.append("}\n").toString();
-	}
 
 	private static DataFlow flow(String series) {
 		return DataFlow.of(BoatText.boat(KIT + "series Skerry \"Invented\" {\n" + series + "\n}"));
