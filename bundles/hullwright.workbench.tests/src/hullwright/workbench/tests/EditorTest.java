@@ -13,13 +13,13 @@ import hullwright.workbench.editor.HullHover;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.Map;
 import org.eclipse.core.runtime.Adapters;
 import org.eclipse.jface.resource.ColorRegistry;
 import org.eclipse.jface.text.Region;
 import org.eclipse.jface.text.contentassist.ICompletionProposal;
 import org.eclipse.swt.custom.StyleRange;
-import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Tree;
 import org.eclipse.swt.widgets.TreeItem;
 import org.eclipse.ui.IPageLayout;
@@ -76,25 +76,13 @@ class EditorTest {
 			assertNotNull(Window.ui(() -> Adapters.adapt(bench.editor(), IContentOutlinePage.class)), "the editor has an outline");
 			Window.until("the outline shows the series and, below, the network", () -> {
 				List<String> names = new ArrayList<>();
-				for (Tree tree : trees(PlatformUI.getWorkbench().getWorkbenchWindows()[0].getShell())) {
+				for (Tree tree : Window.below(PlatformUI.getWorkbench().getWorkbenchWindows()[0].getShell(), Tree.class)) {
 					collect(tree.getItems(), names);
 				}
 				return names;
 			}, names -> names.stream().anyMatch(name -> name.startsWith("Dinghy  Dinghy for tests"))
 					&& names.contains("instruments") && names.stream().anyMatch(name -> name.startsWith("block  block4")));
 		}
-	}
-
-	private static List<Tree> trees(Composite parent) {
-		List<Tree> found = new ArrayList<>();
-		Arrays.stream(parent.getChildren()).forEach(child -> {
-			if (child instanceof Tree tree) {
-				found.add(tree);
-			} else if (child instanceof Composite composite) {
-				found.addAll(trees(composite));
-			}
-		});
-		return found;
 	}
 
 	private static void collect(TreeItem[] items, List<String> names) {
@@ -119,8 +107,9 @@ class EditorTest {
 	void hoverShowsTheDeclarationOfAPart() throws Exception {
 		try (Bench bench = bench("hover")) {
 			int at = bench.document().get().indexOf("instrumentDisplay at helm") + 3;
-			String shown = new HullHover().getHoverInfo(bench.viewer(), new Region(at, 0));
-			assertNotNull(shown, "something is shown");
+			// The hover gives up soon rather than keep a person waiting, so the first one of a session may come to nothing.
+			String shown = Window.until("the hover shows something",
+					() -> new HullHover().getHoverInfo(bench.viewer(), new Region(at, 0)), Objects::nonNull);
 			assertTrue(shown.startsWith("device instrumentDisplay"), "without the heading of the section above it: " + shown);
 			assertTrue(shown.contains("load "), "its load is part of the declaration: " + shown);
 		}

@@ -11,21 +11,16 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.eclipse.core.resources.IFile;
-import org.eclipse.core.resources.IMarker;
 import org.eclipse.core.resources.IProject;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Table;
-import org.eclipse.ui.IMarkerResolution;
+import org.eclipse.swt.widgets.Tree;
 import org.eclipse.ui.IWorkbenchCommandConstants;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.handlers.IHandlerService;
-import org.eclipse.ui.ide.IDE;
 import org.eclipse.ui.texteditor.ITextEditorActionDefinitionIds;
 import org.junit.jupiter.api.Test;
 
@@ -67,25 +62,35 @@ class QuickFixTest {
 	}
 
 	@Test
-	void theFindingsViewMendsAFileThatNoEditorShows() throws Exception {
+	void theFindingsViewAsksWhatToDoAndMendsAFileThatNoEditorShows() throws Exception {
 		IProject project = Bench.create("fix-in-list", Map.of("yard.hull", Bench.PROFILE, "dinghy.hull", WITHOUT));
 		try {
 			Window.until("the open end is listed", () -> Bench.markers(project), found -> found.size() == 1);
-			IFile file = project.getFile("dinghy.hull");
-			IMarker marker = file.findMarkers("hullwright.workbench.finding", true, 0)[0];
-			IMarkerResolution fix = Window.until("the fix is offered",
-					() -> Arrays.stream(IDE.getMarkerHelpRegistry().getResolutions(marker)).filter(each -> TITLE.equals(each.getLabel()))
-							.findAny().orElse(null),
-					found -> found != null);
+			Window.ui(() -> Window.page().showView("hullwright.workbench.findings"));
+			Tree list = Window.until("the view shows it", () -> Window.below(mainShell(), Tree.class).stream()
+					.filter(tree -> tree.getItemCount() == 1 && tree.getItem(0).getText().contains("no terminator")).findFirst().orElse(null), tree -> tree != null);
 			Window.ui(() -> {
-				fix.run(marker);
+				list.setSelection(list.getItem(0));
+				list.notifyListeners(SWT.Selection, new Event());
 				return null;
 			});
-			assertTrue(file.readString().contains(": endMale"), file.readString());
+			PlatformUI.getWorkbench().getDisplay().asyncExec(() -> run(ITextEditorActionDefinitionIds.QUICK_ASSIST));
+			Shell question = Window.until("it is asked what to do", () -> Arrays.stream(Display.getCurrent().getShells())
+					.filter(shell -> shell.isVisible() && shell.getText().equals("Mend finding")).findFirst().orElse(null), found -> found != null);
+			Window.ui(() -> {
+				assertTrue(titles(Window.below(question, Table.class).get(0)).contains(TITLE));
+				question.getDefaultButton().notifyListeners(SWT.Selection, new Event());
+				return null;
+			});
 			Window.until("nothing is listed any more", () -> Bench.markers(project), List::isEmpty);
+			assertTrue(project.getFile("dinghy.hull").readString().contains(": endMale"));
 		} finally {
 			project.delete(true, true, null);
 		}
+	}
+
+	private static Shell mainShell() {
+		return PlatformUI.getWorkbench().getWorkbenchWindows()[0].getShell();
 	}
 
 	private static void run(String command) {
@@ -94,24 +99,9 @@ class QuickFixTest {
 
 	/** The list of choices, if one is on the screen. To be called in the UI thread. */
 	private static Optional<Table> proposals() {
-		Shell main = PlatformUI.getWorkbench().getWorkbenchWindows()[0].getShell();
+		Shell main = mainShell();
 		return Arrays.stream(Display.getCurrent().getShells()).filter(shell -> shell != main && shell.isVisible())
-				.map(QuickFixTest::tableIn).flatMap(Optional::stream).findFirst();
-	}
-
-	private static Optional<Table> tableIn(Composite parent) {
-		for (Control child : parent.getChildren()) {
-			if (child instanceof Table table) {
-				return Optional.of(table);
-			}
-			if (child instanceof Composite composite) {
-				Optional<Table> found = tableIn(composite);
-				if (found.isPresent()) {
-					return found;
-				}
-			}
-		}
-		return Optional.empty();
+				.flatMap(shell -> Window.below(shell, Table.class).stream()).findFirst();
 	}
 
 	private static List<String> titles(Table table) {

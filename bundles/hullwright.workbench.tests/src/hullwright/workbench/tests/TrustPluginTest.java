@@ -17,13 +17,12 @@ import java.util.jar.Attributes;
 import java.util.jar.JarEntry;
 import java.util.jar.JarOutputStream;
 import java.util.jar.Manifest;
+import java.util.stream.Collectors;
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.resources.IMarker;
 import org.eclipse.core.resources.IProject;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Button;
-import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Label;
@@ -92,36 +91,10 @@ class TrustPluginTest {
 		Shell dialog = Window.until("the question is asked", () -> Window.ui(() -> Arrays.stream(Display.getCurrent().getShells())
 				.filter(shell -> shell.isVisible() && shell.getText().equals("Trust plugin")).findFirst().orElse(null)), found -> found != null);
 		return Window.ui(() -> {
-			String question = texts(dialog);
-			button(dialog, button).orElseThrow().notifyListeners(SWT.Selection, new Event());
+			String question = Window.below(dialog, Label.class).stream().map(Label::getText).collect(Collectors.joining("\n"));
+			Window.below(dialog, Button.class).stream().filter(each -> each.getText().replace("&", "").equals(button)).findFirst().orElseThrow()
+					.notifyListeners(SWT.Selection, new Event());
 			return question;
 		});
-	}
-
-	private static String texts(Composite parent) {
-		StringBuilder texts = new StringBuilder();
-		for (Control child : parent.getChildren()) {
-			if (child instanceof Label label) {
-				texts.append(label.getText()).append('\n');
-			} else if (child instanceof Composite composite) {
-				texts.append(texts(composite));
-			}
-		}
-		return texts.toString();
-	}
-
-	private static Optional<Button> button(Composite parent, String text) {
-		for (Control child : parent.getChildren()) {
-			if (child instanceof Button button && button.getText().replace("&", "").equals(text)) {
-				return Optional.of(button);
-			}
-			if (child instanceof Composite composite) {
-				Optional<Button> found = button(composite, text);
-				if (found.isPresent()) {
-					return found;
-				}
-			}
-		}
-		return Optional.empty();
 	}
 }

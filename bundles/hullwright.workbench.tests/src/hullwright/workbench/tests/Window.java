@@ -8,9 +8,13 @@ import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.fail;
 
 import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Predicate;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PlatformUI;
@@ -72,5 +76,19 @@ final class Window {
 		IWorkbenchPage page = PlatformUI.getWorkbench().getWorkbenchWindows()[0].getActivePage();
 		assertNotNull(page, "the window has a page");
 		return page;
+	}
+
+	/** All controls of a kind below another one. To be called in the UI thread. */
+	static <C extends Control> List<C> below(Composite parent, Class<C> kind) {
+		List<C> found = new ArrayList<>();
+		for (Control child : parent.getChildren()) {
+			if (kind.isInstance(child)) {
+				found.add(kind.cast(child));
+			}
+			if (child instanceof Composite composite) {
+				found.addAll(below(composite, kind));
+			}
+		}
+		return found;
 	}
 }
