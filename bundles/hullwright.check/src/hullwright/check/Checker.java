@@ -204,6 +204,11 @@ public final class Checker {
 	private record BoatsChecked(List<ReportedFinding> findings, List<SetAside> silenced, List<SeriesCoverage> coverage) {
 	}
 
+	/** What stands in the texts of projects, and how more is written into them. */
+	public ProjectTexts texts() {
+		return new ProjectTexts(READING, reader, plans);
+	}
+
 	/** The boats of a request as they will be built, without a check; files with problems contribute none. */
 	public BoatsRead boats(CheckRequest request) {
 		PlannedSeries planned;

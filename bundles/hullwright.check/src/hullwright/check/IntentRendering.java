@@ -5,14 +5,16 @@
 package hullwright.check;
 
 import hullwright.lang.HullLanguage;
-import hullwright.lang.edit.BackboneText.Item;
 import hullwright.lang.edit.BackboneText;
+import hullwright.lang.edit.BackboneText.Item;
+import hullwright.lang.edit.CatalogText;
 import hullwright.lang.edit.DropText;
 import hullwright.lang.edit.ElementText;
 import hullwright.lang.edit.LineText;
 import hullwright.lang.edit.NetworkText;
 import hullwright.lang.edit.PartNames;
 import hullwright.lang.edit.PropertyText;
+import hullwright.lang.edit.SeriesText;
 import hullwright.lang.edit.TextEdit;
 import hullwright.lang.edit.WordsText;
 import hullwright.lang.imports.VisibleCatalogs;
@@ -39,15 +41,13 @@ import hullwright.rules.edit.TextChange;
 import hullwright.rules.report.Occurrence;
 import hullwright.spec.Backbone;
 import hullwright.spec.BackboneItem;
+import hullwright.spec.Catalog;
 import hullwright.spec.DataNetwork;
 import hullwright.spec.SerialLine;
-import hullwright.spec.SpecFile;
+import hullwright.spec.Series;
 import java.util.List;
 import java.util.Optional;
 import org.eclipse.emf.ecore.EObject;
-import org.eclipse.xtext.EcoreUtil2;
-import org.eclipse.xtext.nodemodel.ILeafNode;
-import org.eclipse.xtext.nodemodel.util.NodeModelUtils;
 
 /**
  * Finds what an edit is about in the texts and lets the language write it. What is not found, or is of another kind than the edit
@@ -55,11 +55,22 @@ import org.eclipse.xtext.nodemodel.util.NodeModelUtils;
  */
 final class IntentRendering {
 
-	private final ReadProject project;
+	private final ElementsInText elements;
 	private final PartNames parts = new PartNames(HullLanguage.services().getInstance(VisibleCatalogs.class));
 
 	IntentRendering(ReadProject project) {
-		this.project = project;
+		elements = new ElementsInText(project);
+	}
+
+	/** The change of text that an addition comes to; empty if there is no such series or catalog any more. */
+	Optional<TextChange> render(Addition addition) {
+		Origin block = addition.block();
+		Optional<TextEdit> edit = switch (addition.kind()) {
+			case HULL -> at(block, Series.class).flatMap(series -> SeriesText.hull(series, addition.statement()));
+			case WAIVER -> at(block, Series.class).flatMap(series -> SeriesText.waiver(series, addition.statement()));
+			case PART -> at(block, Catalog.class).flatMap(catalog -> CatalogText.part(catalog, addition.statement()));
+		};
+		return edit.map(each -> in(block, each));
 	}
 
 	/** The changes of text that an edit comes to, for a finding on some boats; empty if it cannot be made. */
@@ -131,14 +142,7 @@ final class IntentRendering {
 		return new TextChange(place.file(), edit.offset(), edit.length(), edit.replacement());
 	}
 
-	/** What stands at a place, or the smallest thing around it of a kind. */
 	private <T extends EObject> Optional<T> at(Origin place, Class<T> kind) {
-		SpecFile file = project.files().get(place.file());
-		if (file == null) {
-			return Optional.empty();
-		}
-		ILeafNode leaf = NodeModelUtils.findLeafNodeAtOffset(NodeModelUtils.findActualNodeFor(file).getRootNode(), place.offset());
-		EObject found = leaf == null ? null : NodeModelUtils.findActualSemanticObjectFor(leaf);
-		return found == null ? Optional.empty() : Optional.ofNullable(EcoreUtil2.getContainerOfType(found, kind));
+		return elements.at(place, kind);
 	}
 }
