@@ -42,6 +42,11 @@ public final class Baseline {
 		return use;
 	}
 
+	/** The qualified names of what it accepts findings about, one for each finding. */
+	public List<String> elements() {
+		return accepted.stream().map(AcceptedFinding::element).toList();
+	}
+
 	/** Whether a finding is in it and no worse than there. */
 	public boolean covers(Finding finding) {
 		return byElement.getOrDefault(finding.element(), List.of()).stream()

@@ -4,8 +4,12 @@
  */
 package hullwright.lang.ide;
 
+import hullwright.check.plugin.TrustedPlugins;
+import hullwright.lang.ide.names.NameRequests;
+import hullwright.lang.ide.names.ProjectTexts;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Proxy;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
@@ -14,6 +18,7 @@ import org.eclipse.lsp4j.CodeActionKind;
 import org.eclipse.lsp4j.CodeActionOptions;
 import org.eclipse.lsp4j.CodeActionParams;
 import org.eclipse.lsp4j.Command;
+import org.eclipse.lsp4j.DefinitionParams;
 import org.eclipse.lsp4j.Diagnostic;
 import org.eclipse.lsp4j.DidChangeTextDocumentParams;
 import org.eclipse.lsp4j.DidChangeWatchedFilesParams;
@@ -21,20 +26,38 @@ import org.eclipse.lsp4j.DidChangeWorkspaceFoldersParams;
 import org.eclipse.lsp4j.DidCloseTextDocumentParams;
 import org.eclipse.lsp4j.DidOpenTextDocumentParams;
 import org.eclipse.lsp4j.DidSaveTextDocumentParams;
+import org.eclipse.lsp4j.DocumentHighlight;
+import org.eclipse.lsp4j.DocumentHighlightParams;
 import org.eclipse.lsp4j.FileEvent;
 import org.eclipse.lsp4j.InitializeParams;
+import org.eclipse.lsp4j.Location;
+import org.eclipse.lsp4j.MessageParams;
+import org.eclipse.lsp4j.MessageType;
+import org.eclipse.lsp4j.PrepareRenameDefaultBehavior;
+import org.eclipse.lsp4j.PrepareRenameParams;
+import org.eclipse.lsp4j.PrepareRenameResult;
+import org.eclipse.lsp4j.Range;
+import org.eclipse.lsp4j.ReferenceParams;
+import org.eclipse.lsp4j.RenameOptions;
+import org.eclipse.lsp4j.RenameParams;
 import org.eclipse.lsp4j.ServerCapabilities;
 import org.eclipse.lsp4j.TextDocumentItem;
 import org.eclipse.lsp4j.VersionedTextDocumentIdentifier;
+import org.eclipse.lsp4j.WorkspaceEdit;
 import org.eclipse.lsp4j.WorkspaceFolder;
+import org.eclipse.lsp4j.jsonrpc.messages.Either3;
 import org.eclipse.lsp4j.jsonrpc.messages.Either;
 import org.eclipse.lsp4j.services.LanguageClient;
 import org.eclipse.xtext.ide.server.LanguageServerImpl;
+import org.eclipse.xtext.ide.server.UriExtensions;
+import org.eclipse.xtext.util.CancelIndicator;
 
 /**
  * Xtext's server for names, completion and symbols; the findings come from our own check, which sees the whole project.
  */
 public class HullLanguageServer extends LanguageServerImpl {
+
+	private static final Path BUILT_IN_TEXTS = TrustedPlugins.ofUser().file().resolveSibling("standard");
 
 	private final LiveCheck check = new LiveCheck();
 
@@ -62,6 +85,7 @@ public class HullLanguageServer extends LanguageServerImpl {
 	@Override
 	protected ServerCapabilities createServerCapabilities(InitializeParams params) {
 		ServerCapabilities capabilities = super.createServerCapabilities(params);
+		capabilities.setRenameProvider(new RenameOptions(true));
 		capabilities.setCodeActionProvider(new CodeActionOptions(List.of(CodeActionKind.QuickFix)));
 		List<WorkspaceFolder> folders = params.getWorkspaceFolders();
 		check.foldersChanged(folders == null ? List.of() : folders, List.of());
@@ -114,6 +138,36 @@ public class HullLanguageServer extends LanguageServerImpl {
 			fixes.forEach(fix -> actions.add(Either.forRight(fix)));
 			return actions;
 		});
+	}
+
+	private NameRequests names(CancelIndicator canceled) {
+		return new NameRequests(new ProjectTexts(getWorkspaceManager(), canceled::isCanceled), new UriExtensions(), BUILT_IN_TEXTS);
+	}
+
+	@Override
+	protected List<? extends Location> definition(CancelIndicator canceled, DefinitionParams params) {
+		return names(canceled).definition(getURI(params), params.getPosition());
+	}
+
+	@Override
+	protected List<? extends Location> references(ReferenceParams params, CancelIndicator canceled) {
+		return names(canceled).references(getURI(params), params.getPosition(), params.getContext().isIncludeDeclaration());
+	}
+
+	@Override
+	protected List<? extends DocumentHighlight> documentHighlight(DocumentHighlightParams params, CancelIndicator canceled) {
+		return names(canceled).highlights(getURI(params), params.getPosition());
+	}
+
+	@Override
+	protected Either3<Range, PrepareRenameResult, PrepareRenameDefaultBehavior> prepareRename(PrepareRenameParams params, CancelIndicator canceled) {
+		return Either3.forSecond(names(canceled).prepareRename(getURI(params), params.getPosition()));
+	}
+
+	@Override
+	protected WorkspaceEdit rename(RenameParams params, CancelIndicator canceled) {
+		return names(canceled).rename(getURI(params.getTextDocument()), params.getPosition(), params.getNewName(),
+				warning -> getLanguageClient().showMessage(new MessageParams(MessageType.Warning, warning)));
 	}
 
 	@Override
