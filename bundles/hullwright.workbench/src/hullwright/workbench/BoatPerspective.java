@@ -35,7 +35,10 @@ public final class BoatPerspective implements IPerspectiveFactory {
 		layout.addShowViewShortcut(FindingsView.ID);
 		layout.addShowViewShortcut(IPageLayout.ID_OUTLINE);
 		layout.addShowViewShortcut(IPageLayout.ID_PROGRESS_VIEW);
-		layout.addNewWizardShortcut("org.eclipse.ui.wizards.new.project");
+		layout.addNewWizardShortcut("hullwright.workbench.new.project");
+		layout.addNewWizardShortcut("hullwright.workbench.new.series");
+		layout.addNewWizardShortcut("hullwright.workbench.new.hull");
+		layout.addNewWizardShortcut("hullwright.workbench.new.part");
 		layout.addNewWizardShortcut("org.eclipse.ui.wizards.new.folder");
 		layout.addNewWizardShortcut("org.eclipse.ui.wizards.new.file");
 	}

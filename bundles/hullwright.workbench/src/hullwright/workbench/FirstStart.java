@@ -57,7 +57,7 @@ final class FirstStart extends WorkspaceJob {
 			Optional<ExampleProject> example = examples.stream().filter(candidate -> SHOWN_FIRST.equals(candidate.name())).findAny()
 					.or(() -> examples.stream().findFirst());
 			if (example.isPresent()) {
-				Optional<IProject> project = example.get().copy(monitor);
+				Optional<IProject> project = example.get().copy(example.get().name(), monitor);
 				if (project.isPresent()) {
 					openSeries(project.get());
 				}

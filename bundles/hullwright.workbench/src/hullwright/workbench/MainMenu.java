@@ -66,6 +66,7 @@ final class MainMenu extends ActionBarAdvisor {
 		MenuManager fresh = new MenuManager("&New", "new");
 		fresh.add(ContributionItemFactory.NEW_WIZARD_SHORTLIST.create(window));
 		menu.add(fresh);
+		menu.add(command("hullwright.workbench.openFolder"));
 		menu.add(new Separator());
 		menu.add(getAction(ActionFactory.CLOSE.getId()));
 		menu.add(getAction(ActionFactory.CLOSE_ALL.getId()));

@@ -6,6 +6,7 @@ package hullwright.workbench.live;
 
 import hullwright.lang.ide.EditorLanguage;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
@@ -42,6 +43,11 @@ final class OpenDocuments implements IFileBufferListener {
 
 	Optional<OpenDocument> at(Path path) {
 		return Optional.ofNullable(open.get(path));
+	}
+
+	/** Those in a folder and below it. */
+	List<OpenDocument> in(Path folder) {
+		return open.values().stream().filter(document -> document.path().startsWith(folder)).toList();
 	}
 
 	/** Whether the file at this place, or one in the folder at this place, has changes that are not saved. */

@@ -18,7 +18,8 @@ public record StarterProfile(String name, String title) {
 				// What this house allows. A project has exactly one profile.
 
 				profile %s%s from standard {
-					// The standard limits hold until others stand here, such as: cabling/drop-too-long { advice above 5 m; error above 6 m }
+					// The standard limits hold until others stand here, such as:
+					// cabling/drop-too-long { advice above 5 m; error above 6 m }
 				}
 				""".formatted(name, Names.title(title));
 	}
