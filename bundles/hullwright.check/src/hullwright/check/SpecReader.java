@@ -215,6 +215,17 @@ final class SpecReader {
 		return List.copyOf(sources.values());
 	}
 
+	/** The built-in catalogs by the name under which they are imported, whether or not a project imports them. */
+	Map<String, SpecFile> builtIn() {
+		Map<String, SpecFile> catalogs = new LinkedHashMap<>();
+		for (String name : BuiltInCatalogs.NAMES) {
+			Resource resource = resources.getResource(BuiltInCatalogs.uriOf(name), true);
+			resource.getContents().stream().filter(SpecFile.class::isInstance).map(SpecFile.class::cast)
+					.forEach(file -> catalogs.put(BuiltInCatalogs.SCHEME + ":" + name, file));
+		}
+		return catalogs;
+	}
+
 	private static byte[] builtIn(URI catalog) {
 		try (InputStream text = BuiltInCatalogs.open(catalog)) {
 			return text.readAllBytes();

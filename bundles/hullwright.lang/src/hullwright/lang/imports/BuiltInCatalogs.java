@@ -7,6 +7,7 @@ package hullwright.lang.imports;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
+import java.util.List;
 import java.util.Map;
 import org.eclipse.emf.common.util.URI;
 import org.eclipse.emf.ecore.resource.impl.URIHandlerImpl;
@@ -19,6 +20,9 @@ public final class BuiltInCatalogs extends URIHandlerImpl {
 
 	/** What an import of a built-in catalog starts with. */
 	public static final String SCHEME = "standard";
+
+	/** The names of those that there are. */
+	public static final List<String> NAMES = List.of("parts", "serial", "messages");
 
 	/** The URI of the built-in catalog with a name, whether it exists or not. */
 	public static URI uriOf(String name) {
