@@ -6,6 +6,7 @@ package hullwright.lang.ide;
 
 import hullwright.check.plugin.TrustedPlugins;
 import hullwright.lang.ide.names.NameRequests;
+import hullwright.lang.ide.names.Outcome;
 import hullwright.lang.ide.names.ProjectTexts;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Proxy;
@@ -160,14 +161,15 @@ public class HullLanguageServer extends LanguageServerImpl {
 	}
 
 	@Override
-	protected Either3<Range, PrepareRenameResult, PrepareRenameDefaultBehavior> prepareRename(PrepareRenameParams params, CancelIndicator canceled) {
-		return Either3.forSecond(names(canceled).prepareRename(getURI(params), params.getPosition()));
+	public CompletableFuture<Either3<Range, PrepareRenameResult, PrepareRenameDefaultBehavior>> prepareRename(PrepareRenameParams params) {
+		return getRequestManager().runRead(canceled -> names(canceled).prepareRename(getURI(params), params.getPosition()))
+				.thenApply(outcome -> Either3.forSecond(outcome.orRefusal()));
 	}
 
 	@Override
-	protected WorkspaceEdit rename(RenameParams params, CancelIndicator canceled) {
-		return names(canceled).rename(getURI(params.getTextDocument()), params.getPosition(), params.getNewName(),
-				warning -> getLanguageClient().showMessage(new MessageParams(MessageType.Warning, warning)));
+	public CompletableFuture<WorkspaceEdit> rename(RenameParams params) {
+		return getRequestManager().runRead(canceled -> names(canceled).rename(getURI(params.getTextDocument()), params.getPosition(), params.getNewName(),
+				warning -> getLanguageClient().showMessage(new MessageParams(MessageType.Warning, warning)))).thenApply(Outcome::orRefusal);
 	}
 
 	@Override

@@ -170,7 +170,7 @@ public final class LanguageService {
 		return Optional.empty();
 	}
 
-	private static boolean isCancellation(Throwable failure) {
+	static boolean isCancellation(Throwable failure) {
 		for (Throwable cause = failure; cause != null; cause = cause.getCause()) {
 			if (cause instanceof CancellationException || cause instanceof OperationCanceledException) {
 				return true;

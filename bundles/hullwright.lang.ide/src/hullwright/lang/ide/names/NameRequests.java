@@ -26,10 +26,7 @@ import org.eclipse.lsp4j.TextDocumentEdit;
 import org.eclipse.lsp4j.TextEdit;
 import org.eclipse.lsp4j.VersionedTextDocumentIdentifier;
 import org.eclipse.lsp4j.WorkspaceEdit;
-import org.eclipse.lsp4j.jsonrpc.ResponseErrorException;
 import org.eclipse.lsp4j.jsonrpc.messages.Either;
-import org.eclipse.lsp4j.jsonrpc.messages.ResponseError;
-import org.eclipse.lsp4j.jsonrpc.messages.ResponseErrorCode;
 import org.eclipse.xtext.ide.server.DocumentExtensions;
 import org.eclipse.xtext.ide.server.UriExtensions;
 import org.eclipse.xtext.nodemodel.INode;
@@ -92,45 +89,44 @@ public final class NameRequests {
 		return found;
 	}
 
-	/** The name that can be changed here; an error with a sentence if none can. */
-	public PrepareRenameResult prepareRename(URI uri, Position position) {
-		try {
+	/** The name that can be changed here, or why none can. */
+	public Outcome<PrepareRenameResult> prepareRename(URI uri, Position position) {
+		return Outcome.of(() -> {
 			Renaming renaming = Renaming.of(meantAt(uri, position).orElse(null));
 			NameUse use = useAt(uri, position).orElseThrow();
 			return new PrepareRenameResult(range(texts.at(uri), use), renaming.oldName());
-		} catch (RenameRefused e) {
-			throw refusal(e);
-		}
+		});
 	}
 
 	/**
-	 * All edits that change the name at a place; an error with a sentence if they cannot be made.
-	 *
-	 * What they do not reach is told in annotations of the edit.
+	 * All edits that change the name at a place, or why they cannot be made. What they do not reach is told in annotations of
+	 * the edit.
 	 *
 	 * @param warn told the same
 	 */
-	public WorkspaceEdit rename(URI uri, Position position, String newName, Consumer<String> warn) {
-		try {
+	public Outcome<WorkspaceEdit> rename(URI uri, Position position, String newName, Consumer<String> warn) {
+		return Outcome.of(() -> {
 			Renaming renaming = Renaming.of(meantAt(uri, position).orElse(null));
-			String oldName = renaming.oldName();
-			WorkspaceEdit whole = new WorkspaceEdit(new ArrayList<>());
-			for (Map.Entry<XtextResource, List<NameUse>> each : renaming.to(newName.strip(), texts).entrySet()) {
-				URI file = each.getKey().getURI();
-				List<Either<TextEdit, SnippetTextEdit>> edits = new ArrayList<>();
-				each.getValue().forEach(use -> edits.add(Either.forLeft(new TextEdit(range(each.getKey(), use), newName.strip()))));
-				whole.getDocumentChanges().add(Either.forLeft(
-						new TextDocumentEdit(new VersionedTextDocumentIdentifier(uris.toUriString(file), texts.version(file)), edits)));
-			}
-			texts.folder(uri).ifPresent(folder -> AcceptedNames.warnings(folder, oldName).forEach(warning -> {
+			WorkspaceEdit whole = edit(renaming.to(newName.strip(), texts), newName.strip());
+			texts.folder(uri).ifPresent(folder -> AcceptedNames.warnings(folder, renaming.oldName()).forEach(warning -> {
 				whole.setChangeAnnotations(whole.getChangeAnnotations() == null ? new LinkedHashMap<>() : whole.getChangeAnnotations());
 				whole.getChangeAnnotations().put(warning, new ChangeAnnotation(warning));
 				warn.accept(warning);
 			}));
 			return whole;
-		} catch (RenameRefused e) {
-			throw refusal(e);
-		}
+		});
+	}
+
+	private WorkspaceEdit edit(Map<XtextResource, List<NameUse>> places, String newName) {
+		WorkspaceEdit whole = new WorkspaceEdit(new ArrayList<>());
+		places.forEach((text, uses) -> {
+			List<Either<TextEdit, SnippetTextEdit>> edits = new ArrayList<>();
+			uses.forEach(use -> edits.add(Either.forLeft(new TextEdit(range(text, use), newName))));
+			URI file = text.getURI();
+			whole.getDocumentChanges().add(Either.forLeft(
+					new TextDocumentEdit(new VersionedTextDocumentIdentifier(uris.toUriString(file), texts.version(file)), edits)));
+		});
+		return whole;
 	}
 
 	private Optional<NameUse> useAt(URI uri, Position position) {
@@ -144,9 +140,5 @@ public final class NameRequests {
 
 	private Range range(XtextResource text, NameUse use) {
 		return places.newRange(text, use.offset(), use.end());
-	}
-
-	private static ResponseErrorException refusal(RenameRefused refused) {
-		return new ResponseErrorException(new ResponseError(ResponseErrorCode.RequestFailed, refused.getMessage(), null));
 	}
 }
