@@ -4,6 +4,7 @@
  */
 package hullwright.workbench;
 
+import hullwright.workbench.catalog.CatalogView;
 import hullwright.workbench.live.FindingsView;
 import org.eclipse.ui.IFolderLayout;
 import org.eclipse.ui.IPageLayout;
@@ -27,12 +28,14 @@ public final class BoatPerspective implements IPerspectiveFactory {
 		layout.setEditorAreaVisible(true);
 		IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.72f, text);
 		below.addView(FindingsView.ID);
+		below.addPlaceholder(CatalogView.ID);
 		below.addPlaceholder(IPageLayout.ID_PROGRESS_VIEW);
 		layout.addView(ProjectExplorer.VIEW_ID, IPageLayout.LEFT, 0.20f, text);
 		layout.addView(IPageLayout.ID_OUTLINE, IPageLayout.RIGHT, 0.76f, text);
 
 		layout.addShowViewShortcut(ProjectExplorer.VIEW_ID);
 		layout.addShowViewShortcut(FindingsView.ID);
+		layout.addShowViewShortcut(CatalogView.ID);
 		layout.addShowViewShortcut(IPageLayout.ID_OUTLINE);
 		layout.addShowViewShortcut(IPageLayout.ID_PROGRESS_VIEW);
 		layout.addNewWizardShortcut("hullwright.workbench.new.project");

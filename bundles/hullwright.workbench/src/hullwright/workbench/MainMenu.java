@@ -108,6 +108,7 @@ final class MainMenu extends ActionBarAdvisor {
 		menu.add(new Separator());
 		menu.add(new GroupMarker(IWorkbenchActionConstants.ADD_EXT));
 		menu.add(command(ITextEditorActionDefinitionIds.CONTENT_ASSIST_PROPOSALS));
+		menu.add(command("hullwright.workbench.insertPart"));
 		menu.add(command("org.eclipse.ui.navigate.next"));
 		menu.add(command("org.eclipse.ui.navigate.previous"));
 		menu.add(new GroupMarker(IWorkbenchActionConstants.MB_ADDITIONS));
