@@ -61,6 +61,7 @@ public final class Main {
 		CommandLine commandLine = new CommandLine(new HullwrightCommand(terminal));
 		commandLine.addSubcommand(new CheckCommand(terminal));
 		commandLine.addSubcommand(new ComputeCommand(terminal));
+		commandLine.addSubcommand(new DrawCommand(terminal));
 		commandLine.addSubcommand(new AcceptCommand(terminal));
 		commandLine.addSubcommand(new ConfigCommand(terminal));
 		commandLine.addSubcommand(new FormatCommand(terminal));

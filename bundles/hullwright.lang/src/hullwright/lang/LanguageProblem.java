@@ -26,6 +26,8 @@ public final class LanguageProblem {
 	public static final String IMPORT_NOT_FOUND = "language/import-not-found";
 	/** A supply or converter is fed by itself. */
 	public static final String FEEDS_IN_CIRCLE = "language/feeds-in-circle";
+	/** A place lies above itself. */
+	public static final String LIES_IN_CIRCLE = "language/lies-in-circle";
 	/** Files import each other in a circle. */
 	public static final String IMPORT_CYCLE = "language/import-cycle";
 

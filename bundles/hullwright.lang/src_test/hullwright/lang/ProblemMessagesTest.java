@@ -57,7 +57,7 @@ class ProblemMessagesTest {
 				}
 				""").assertProblems(
 				"'recquires' is not understood after an option (requires, excludes); before another option put ';'",
-				"'hott' is no zone (dry, wet, hot, outside, vapour, near compass); before another place put ';'");
+				"'hott' is no zone (dry, wet, hot, outside, vapour, near compass, above); before another place put ';'");
 	}
 
 	@Test

@@ -5,6 +5,7 @@
 package hullwright.resolve;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 import hullwright.network.Origin;
@@ -25,7 +26,8 @@ final class LayoutPlan {
 
 	static Layout of(Series series, Copying copying) {
 		List<Place> places = series.getPlaces().stream().map(place -> new Place(place.getName(), Copying.text(place.getTitle()),
-				place.getZones().stream().map(CatalogParts::zone).collect(Collectors.toSet()), place.isNearCompass(), origin(place, copying))).toList();
+				place.getZones().stream().map(CatalogParts::zone).collect(Collectors.toSet()), place.isNearCompass(),
+				Optional.ofNullable(place.getAbove()).map(Named::getName), origin(place, copying))).toList();
 		List<Bulkhead> bulkheads = series.getBulkheads().stream().map(wall -> new Bulkhead(wall.getName(), Copying.text(wall.getTitle()),
 				wall.getBetween().getName(), wall.getAnd().getName(), wall.isWatertight(), origin(wall, copying))).toList();
 		List<Route> routes = series.getRoutes().stream().map(route -> new Route(route.getName(), Copying.text(route.getTitle()),

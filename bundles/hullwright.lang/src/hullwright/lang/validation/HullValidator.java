@@ -15,6 +15,7 @@ import hullwright.spec.Import;
 import hullwright.spec.Named;
 import hullwright.spec.Option;
 import hullwright.spec.Pgn;
+import hullwright.spec.Place;
 import hullwright.spec.PowerSource;
 import hullwright.spec.Series;
 import hullwright.spec.SpecFile;
@@ -102,7 +103,7 @@ public class HullValidator extends AbstractHullValidator {
 	/** Separators are optional at a line's end; within a line, a slip in a word would otherwise become the next name. */
 	@Check
 	public void oneNameALine(Series series) {
-		reportRunTogether(series.getPlaces(), "is no zone (dry, wet, hot, outside, vapour, near compass); before another place put ';'");
+		reportRunTogether(series.getPlaces(), "is no zone (dry, wet, hot, outside, vapour, near compass, above); before another place put ';'");
 		reportRunTogether(series.getOptions(), "is not understood after an option (requires, excludes); before another option put ';'");
 	}
 
@@ -115,6 +116,17 @@ public class HullValidator extends AbstractHullValidator {
 				if (between.chars().noneMatch(character -> character == '\n' || character == ';' || character == ',')) {
 					error("'" + named.get(at).getName() + "' " + what, named.get(at), SpecPackage.Literals.NAMED__NAME, LanguageProblem.NOT_UNDERSTOOD);
 				}
+			}
+		}
+	}
+
+	@Check
+	public void liesInCircle(Place place) {
+		Set<Place> seen = new HashSet<>();
+		for (Place next = place.getAbove(); next != null && seen.add(next); next = next.getAbove()) {
+			if (next == place) {
+				error("'" + place.getName() + "' lies above itself, in a circle", place, SpecPackage.Literals.PLACE__ABOVE,
+						LanguageProblem.LIES_IN_CIRCLE);
 			}
 		}
 	}

@@ -35,7 +35,7 @@ class ArchitectureTest {
 		code = new ClassFileImporter().withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS).importPackages("hullwright");
 		Stream.of("hullwright.quantity", "hullwright.network", "hullwright.analysis", "hullwright.spec", "hullwright.lang", "hullwright.resolve",
 				"hullwright.rules", "hullwright.rules.cabling", "hullwright.rules.connectors", "hullwright.rules.data", "hullwright.rules.power", "hullwright.rules.series",
-				"hullwright.check", "hullwright.report", "hullwright.cli", "hullwright.testkit")
+				"hullwright.check", "hullwright.report", "hullwright.documents", "hullwright.cli", "hullwright.testkit")
 				.forEach(bundle -> assertTrue(code.containPackage(bundle), "no classes of " + bundle + " to guard"));
 	}
 
@@ -58,7 +58,8 @@ class ArchitectureTest {
 			hullwright.rules.series..   | hullwright.quantity.. hullwright.network.. hullwright.analysis.. hullwright.rules hullwright.rules.edit |
 			hullwright.check..         | hullwright.quantity.. hullwright.spec.. hullwright.lang.. hullwright.network.. hullwright.analysis.. hullwright.resolve.. hullwright.rules hullwright.rules.edit hullwright.rules.report | org.eclipse.emf.. org.eclipse.xtext.. org.eclipse.core.runtime.. org.eclipse.osgi.util.. org.osgi.framework.. com.google.inject.. com.google.gson.. org.w3c.dom.. org.xml.sax..
 			hullwright.report..        | hullwright.quantity.. hullwright.network.. hullwright.analysis.. hullwright.rules hullwright.rules.edit hullwright.rules.report | com.google.gson..
-			hullwright.cli..           | hullwright.quantity.. hullwright.network.. hullwright.analysis hullwright.check.. hullwright.lang.ide hullwright.report.. hullwright.rules hullwright.rules.edit hullwright.rules.report | picocli.. org.eclipse.equinox.app.. org.apache.log4j..
+			hullwright.documents..     | hullwright.quantity.. hullwright.network.. hullwright.analysis.. hullwright.rules |
+			hullwright.cli..           | hullwright.quantity.. hullwright.network.. hullwright.analysis hullwright.documents.. hullwright.check.. hullwright.lang.ide hullwright.report.. hullwright.rules hullwright.rules.edit hullwright.rules.report | picocli.. org.eclipse.equinox.app.. org.apache.log4j..
 			""")
 	void aBundleKnowsOnlyWhatItMay(String bundle, String ours, String others) {
 		String allowed = bundle + " java.. javax.xml.." + (ours == null ? "" : " " + ours) + (others == null ? "" : " " + others);
