@@ -229,7 +229,7 @@ public final class Checker {
 		if (boats.isEmpty()) {
 			gaps.addAll(unfit);
 		}
-		return new BoatsRead(boats, problems, gaps);
+		return new BoatsRead(boats, planned.plans().stream().map(SeriesPlan::outline).toList(), problems, gaps);
 	}
 
 	private static final Comparator<ReportedFinding> ORDER = Comparator

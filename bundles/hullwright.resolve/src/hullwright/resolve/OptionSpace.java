@@ -57,6 +57,11 @@ public final class OptionSpace {
 		return List.copyOf(options);
 	}
 
+	/** The groups of options of which a boat has exactly one each. */
+	List<Set<String>> choices() {
+		return List.copyOf(choices);
+	}
+
 	/**
 	 * The combinations that can be ordered.
 	 *

@@ -36,7 +36,7 @@ final class SeriesCopy {
 		for (Choice choice : series.getChoices()) {
 			choice.getOptions().forEach(each -> options.putIfAbsent(each.getName(), oneOf(choice, option(each, places))));
 		}
-		return new BoatSeries(series.getName(), Copying.text(series.getRevision()), List.copyOf(options.values()),
+		return new BoatSeries(series.getName(), Copying.text(series.getTitle()), Copying.text(series.getRevision()), List.copyOf(options.values()), space.choices(),
 				series.getHulls().stream().map(each -> hull(each, space, places)).toList(), conditions(series), waivers, partsOnOffer,
 				places.of(series, series.getName()));
 	}

@@ -62,6 +62,16 @@ public class HullLanguageServer extends LanguageServerImpl {
 
 	private final LiveCheck check = new LiveCheck();
 
+	/** The boat in view. */
+	LiveBoats boats() {
+		return check.boats();
+	}
+
+	/** Brings the series of a file into view. */
+	void show(Path file) {
+		check.show(file);
+	}
+
 	@Override
 	public void connect(LanguageClient client) {
 		check.connect(client);

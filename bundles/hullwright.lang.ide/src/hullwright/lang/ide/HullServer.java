@@ -8,6 +8,7 @@ import com.google.inject.Guice;
 import com.google.inject.util.Modules;
 import java.io.InputStream;
 import java.io.OutputStream;
+import java.nio.file.Path;
 import java.util.concurrent.ExecutionException;
 import org.eclipse.lsp4j.Diagnostic;
 import org.eclipse.lsp4j.jsonrpc.Launcher;
@@ -44,6 +45,16 @@ public final class HullServer {
 		EditorLanguage.injector();
 		return (S) Guice.createInjector(Modules.override(new ServerModule()).with(new HullServerModule()))
 				.getInstance(LanguageServer.class);
+	}
+
+	/** The boat in view of a server that {@link #create()} made in this process. */
+	public static LiveBoats boats(LanguageServer server) {
+		return ((HullLanguageServer) server).boats();
+	}
+
+	/** Brings the series of a file into view, for a server that {@link #create()} made in this process. */
+	public static void show(LanguageServer server, Path file) {
+		((HullLanguageServer) server).show(file);
 	}
 
 	/**

@@ -54,6 +54,7 @@ final class LiveCheck {
 	private final ProjectFolders folders = new ProjectFolders();
 	private final Map<Path, OpenDocument> open = new ConcurrentHashMap<>();
 	private final FixActions fixes = new FixActions(checker, open);
+	private final LiveBoats boats = new LiveBoats(checker, project -> later(() -> scheduleProject(project, 0)));
 	private final ScheduledThreadPoolExecutor background = new ScheduledThreadPoolExecutor(1, task -> {
 		Thread thread = new Thread(task, "Hullwright check");
 		thread.setDaemon(true);
@@ -76,6 +77,17 @@ final class LiveCheck {
 
 	CompletableFuture<List<CodeAction>> fixes(List<Diagnostic> diagnostics) {
 		return fixes.of(diagnostics);
+	}
+
+	LiveBoats boats() {
+		return boats;
+	}
+
+	void show(Path file) {
+		later(() -> {
+			Path project = folders.of(file);
+			boats.show(project, project.relativize(file).toString().replace('\\', '/'));
+		});
 	}
 
 	void foldersChanged(List<WorkspaceFolder> added, List<WorkspaceFolder> removed) {
@@ -162,6 +174,7 @@ final class LiveCheck {
 			for (Map.Entry<Path, OpenDocument> document : seen.entrySet()) {
 				snapshot = snapshot.with(project.relativize(document.getKey()).toString().replace('\\', '/'), document.getValue().text());
 			}
+			boats.update(project, snapshot, () -> !openIn(project).equals(seen));
 			CheckRequest request = CheckRequest.ofAll(snapshot, LocalDate.now());
 			CheckReport report = checker.check(request, () -> !openIn(project).equals(seen));
 			CheckedProject checked = new CheckedProject(++checks, project, request, report);

@@ -1,0 +1,173 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.lang.ide;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assertions.fail;
+
+import hullwright.check.WantedBoats;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Predicate;
+import org.eclipse.lsp4j.ClientCapabilities;
+import org.eclipse.lsp4j.DidChangeTextDocumentParams;
+import org.eclipse.lsp4j.DidOpenTextDocumentParams;
+import org.eclipse.lsp4j.InitializeParams;
+import org.eclipse.lsp4j.InitializedParams;
+import org.eclipse.lsp4j.TextDocumentContentChangeEvent;
+import org.eclipse.lsp4j.TextDocumentItem;
+import org.eclipse.lsp4j.VersionedTextDocumentIdentifier;
+import org.eclipse.lsp4j.WorkspaceClientCapabilities;
+import org.eclipse.lsp4j.WorkspaceFolder;
+import org.eclipse.lsp4j.services.LanguageClientAware;
+import org.eclipse.lsp4j.services.LanguageServer;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * The boat that the views of a window show follows the text and the choice. The boat is invented.
+ */
+class LiveBoatsTest {
+
+	private static final String SERIES = """
+			import "standard:parts"
+
+			series Dinghy "Dinghy for tests" revision "A" {
+				options { sounder "Depth sounder"; one of tiller, wheel }
+				supply battery { 12 V, lowest 11 V, highest 14.6 V; fuse 3 A; lead 2 m each way of 1.5 mm2 }
+				network instruments of kind instrument bus {
+					backbone of light {
+						terminator left : endFemale
+						tap feed : midTap from battery earths shield
+						cable 1 m
+						tee block : block4
+						terminator right : endMale
+					}
+					drop block.1 via 1 m of light to display : instrumentDisplay
+					drop block.2 to depth : depthTransducer when sounder
+				}
+				hull 1 with tiller
+				hull 7 with sounder, wheel
+			}
+			""";
+
+	@TempDir
+	private Path folder;
+	private final BlockingQueue<LiveBoat> seen = new LinkedBlockingQueue<>();
+	private LanguageServer server;
+	private Path series;
+
+	@BeforeEach
+	void start() throws Exception {
+		Files.writeString(folder.resolve("yard.hull"), "profile Bench from standard {\n}\n");
+		Files.writeString(folder.resolve("dinghy.hull"), SERIES);
+		series = folder.toRealPath().resolve("dinghy.hull");
+		server = start(HullServer.create());
+		HullServer.boats(server).listen(seen::add);
+		HullServer.show(server, series);
+	}
+
+	private <S extends LanguageServer & LanguageClientAware> LanguageServer start(S fresh) throws Exception {
+		fresh.connect(new RecordingClient());
+		InitializeParams params = new InitializeParams();
+		params.setWorkspaceFolders(List.of(new WorkspaceFolder(Places.uri(folder.toRealPath()), "test")));
+		WorkspaceClientCapabilities workspace = new WorkspaceClientCapabilities();
+		workspace.setWorkspaceFolders(true);
+		params.setCapabilities(new ClientCapabilities(workspace, null, null));
+		fresh.initialize(params).get(60, TimeUnit.SECONDS);
+		fresh.initialized(new InitializedParams());
+		return fresh;
+	}
+
+	@AfterEach
+	void stop() throws Exception {
+		server.shutdown().get(60, TimeUnit.SECONDS);
+	}
+
+	private LiveBoat next(Predicate<LiveBoat> wanted) throws InterruptedException {
+		LiveBoat boat = seen.poll(60, TimeUnit.SECONDS);
+		while (boat != null && !wanted.test(boat)) {
+			boat = seen.poll(60, TimeUnit.SECONDS);
+		}
+		return boat == null ? fail("no such boat came into view") : boat;
+	}
+
+	private static Set<String> devices(LiveBoat boat) {
+		Set<String> names = new TreeSet<>();
+		boat.boat().ifPresent(each -> each.fittedDevices().forEach(device -> names.add(device.origin().simpleName())));
+		return names;
+	}
+
+	private void type(int version, String text) {
+		server.getTextDocumentService().didChange(new DidChangeTextDocumentParams(
+				new VersionedTextDocumentIdentifier(Places.uri(series), version), List.of(new TextDocumentContentChangeEvent(text))));
+	}
+
+	@Test
+	void theBoatWithTheFewestOptionsComesFirst() throws Exception {
+		LiveBoat boat = next(each -> true);
+		assertEquals(Set.of("display"), devices(boat));
+		assertEquals("Dinghy for tests", boat.series().orElseThrow().title());
+		assertEquals(List.of(Set.of("tiller", "wheel")), boat.series().orElseThrow().choices());
+		assertEquals(1.0, boat.figures(figures -> figures.lengthOf(figures.boat().networks().get(0), figures.boat().networks().get(0).backbones().get(0))
+				.run().metres()).orElseThrow());
+	}
+
+	@Test
+	void aHullAndACombinationOfOptionsCanBeChosen() throws Exception {
+		next(each -> true);
+		HullServer.boats(server).choose("Dinghy", new WantedBoats.Sold("7"));
+		assertEquals("7", next(each -> devices(each).contains("depth")).boat().orElseThrow().selection().hull().orElseThrow());
+
+		HullServer.boats(server).choose("Dinghy", new WantedBoats.WithOptions(new TreeSet<>(Set.of("tiller"))));
+		assertEquals(Set.of("tiller"), next(each -> !devices(each).contains("depth")).boat().orElseThrow().selection().options());
+	}
+
+	@Test
+	void optionsThatDoNotGoTogetherSayWhyAndLeaveABoatInView() throws Exception {
+		next(each -> true);
+		HullServer.boats(server).choose("Dinghy", new WantedBoats.WithOptions(new TreeSet<>(Set.of("tiller", "wheel"))));
+		LiveBoat boat = next(each -> !each.notes().isEmpty());
+		assertEquals(List.of("series Dinghy: exactly one of tiller, wheel must be ordered"), boat.notes());
+		assertTrue(boat.boat().isPresent());
+	}
+
+	@Test
+	void theBoatFollowsUnsavedTextAndStaysWhileThatCannotBeRead() throws Exception {
+		next(each -> true);
+		server.getTextDocumentService().didOpen(new DidOpenTextDocumentParams(new TextDocumentItem(Places.uri(series), "hull", 1, SERIES)));
+		type(2, SERIES.replace("terminator right : endMale", ""));
+		LiveBoat open = next(LiveBoatsTest::lacksTerminator);
+		assertTrue(open.outdated().isEmpty());
+
+		type(3, SERIES.replace("terminator right : endMale", "terminator right :"));
+		LiveBoat broken = next(each -> each.outdated().isPresent());
+		assertTrue(broken.outdated().orElseThrow().startsWith("line 13 of dinghy.hull: "), () -> "" + broken.outdated());
+		assertEquals(Set.of("display"), devices(broken));
+
+		type(4, SERIES);
+		assertTrue(next(each -> each.outdated().isEmpty() && !lacksTerminator(each)).boat().isPresent());
+	}
+
+	private static boolean lacksTerminator(LiveBoat boat) {
+		return boat.findings().stream().anyMatch(finding -> finding.rule().equals("cabling/terminator-missing"));
+	}
+
+	@Test
+	void aFileWithoutASeriesLeavesThatOfItsProjectInView() throws Exception {
+		next(each -> true);
+		HullServer.show(server, series.resolveSibling("yard.hull"));
+		assertEquals("Dinghy", next(each -> true).series().orElseThrow().name());
+	}
+}
