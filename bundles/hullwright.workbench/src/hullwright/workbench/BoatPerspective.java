@@ -6,6 +6,7 @@ package hullwright.workbench;
 
 import hullwright.workbench.catalog.CatalogView;
 import hullwright.workbench.live.FindingsView;
+import hullwright.workbench.rulepage.RulePagesView;
 import org.eclipse.ui.IFolderLayout;
 import org.eclipse.ui.IPageLayout;
 import org.eclipse.ui.IPerspectiveFactory;
@@ -29,6 +30,7 @@ public final class BoatPerspective implements IPerspectiveFactory {
 		IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.72f, text);
 		below.addView(FindingsView.ID);
 		below.addPlaceholder(CatalogView.ID);
+		below.addPlaceholder(RulePagesView.ID);
 		below.addPlaceholder(IPageLayout.ID_PROGRESS_VIEW);
 		layout.addView(ProjectExplorer.VIEW_ID, IPageLayout.LEFT, 0.20f, text);
 		layout.addView(IPageLayout.ID_OUTLINE, IPageLayout.RIGHT, 0.76f, text);
@@ -36,6 +38,7 @@ public final class BoatPerspective implements IPerspectiveFactory {
 		layout.addShowViewShortcut(ProjectExplorer.VIEW_ID);
 		layout.addShowViewShortcut(FindingsView.ID);
 		layout.addShowViewShortcut(CatalogView.ID);
+		layout.addShowViewShortcut(RulePagesView.ID);
 		layout.addShowViewShortcut(IPageLayout.ID_OUTLINE);
 		layout.addShowViewShortcut(IPageLayout.ID_PROGRESS_VIEW);
 		layout.addNewWizardShortcut("hullwright.workbench.new.project");
