@@ -4,8 +4,9 @@
  */
 package hullwright.lang.ide;
 
+import hullwright.lang.ide.completion.TradeProposals;
 import org.eclipse.xtext.documentation.IEObjectDocumentationProvider;
-import org.eclipse.xtext.ide.editor.contentassist.IdeCrossrefProposalProvider;
+import org.eclipse.xtext.ide.editor.contentassist.IdeContentProposalProvider;
 import org.eclipse.xtext.ide.server.symbol.DocumentSymbolMapper.DocumentSymbolDetailsProvider;
 import org.eclipse.xtext.ide.server.symbol.DocumentSymbolMapper.DocumentSymbolNameProvider;
 import org.eclipse.xtext.validation.IResourceValidator;
@@ -25,9 +26,9 @@ public class HullIdeModule extends AbstractHullIdeModule {
 		return OutlineDetail.class;
 	}
 
-	/** Names to choose from, with their titles. */
-	public Class<? extends IdeCrossrefProposalProvider> bindIdeCrossrefProposalProvider() {
-		return PartProposals.class;
+	/** What is offered while a text is written. */
+	public Class<? extends IdeContentProposalProvider> bindIdeContentProposalProvider() {
+		return TradeProposals.class;
 	}
 
 	/** What hover shows of a declaration. */

@@ -5,6 +5,7 @@
 package hullwright.lang.ide;
 
 import hullwright.check.plugin.TrustedPlugins;
+import hullwright.lang.ide.completion.OfferedItems;
 import hullwright.lang.ide.names.NameRequests;
 import hullwright.lang.ide.names.Outcome;
 import hullwright.lang.ide.names.ProjectTexts;
@@ -19,6 +20,9 @@ import org.eclipse.lsp4j.CodeActionKind;
 import org.eclipse.lsp4j.CodeActionOptions;
 import org.eclipse.lsp4j.CodeActionParams;
 import org.eclipse.lsp4j.Command;
+import org.eclipse.lsp4j.CompletionItem;
+import org.eclipse.lsp4j.CompletionList;
+import org.eclipse.lsp4j.CompletionParams;
 import org.eclipse.lsp4j.DefinitionParams;
 import org.eclipse.lsp4j.Diagnostic;
 import org.eclipse.lsp4j.DidChangeTextDocumentParams;
@@ -61,6 +65,7 @@ public class HullLanguageServer extends LanguageServerImpl {
 	private static final Path BUILT_IN_TEXTS = TrustedPlugins.ofUser().file().resolveSibling("standard");
 
 	private final LiveCheck check = new LiveCheck();
+	private volatile boolean clientFillsIn;
 
 	/** The boat in view. */
 	LiveBoats boats() {
@@ -96,6 +101,7 @@ public class HullLanguageServer extends LanguageServerImpl {
 	@Override
 	protected ServerCapabilities createServerCapabilities(InitializeParams params) {
 		ServerCapabilities capabilities = super.createServerCapabilities(params);
+		clientFillsIn = OfferedItems.fillsIn(params);
 		capabilities.setRenameProvider(new RenameOptions(true));
 		capabilities.setCodeActionProvider(new CodeActionOptions(List.of(CodeActionKind.QuickFix)));
 		List<WorkspaceFolder> folders = params.getWorkspaceFolders();
@@ -149,6 +155,13 @@ public class HullLanguageServer extends LanguageServerImpl {
 			fixes.forEach(fix -> actions.add(Either.forRight(fix)));
 			return actions;
 		});
+	}
+
+	@Override
+	protected Either<List<CompletionItem>, CompletionList> completion(CancelIndicator canceled, CompletionParams params) {
+		Either<List<CompletionItem>, CompletionList> offered = super.completion(canceled, params);
+		OfferedItems.fit(offered.map(items -> items, CompletionList::getItems), clientFillsIn);
+		return offered;
 	}
 
 	private NameRequests names(CancelIndicator canceled) {

@@ -88,7 +88,7 @@ class NamesTest {
 
 			series Yawl {
 				network bus {
-					backbone of light { terminator a : endFemale; tee bow : smallBlock; terminator b : endMale }
+					backbone of light { terminator a : endFemale tee bow : smallBlock terminator b : endMale }
 					drop bow.1 to log : logger
 				}
 			}
@@ -175,7 +175,7 @@ class NamesTest {
 	@Test
 	void usesOfAPartAreFoundInAllFiles() throws Exception {
 		assertEquals(List.of("ketch.hull: smallBlock in tee bow : Kit.smallBlock at helm", "ketch.hull: smallBlock in tee aft : smallBlock at mast",
-				"yawl.hull: smallBlock in backbone of light { terminator a : endFemale; tee bow : smallBlock; terminator b : endMale }"),
+				"yawl.hull: smallBlock in backbone of light { terminator a : endFemale tee bow : smallBlock terminator b : endMale }"),
 				references("kit.hull", "tee small|Block"));
 	}
 
