@@ -34,6 +34,10 @@ record CheckedProject(long number, Path folder, CheckRequest request, CheckRepor
 	/** What {@link HullServer#mayBeMended} looks for. */
 	static final String FIXABLE = ":fixable";
 
+	/** What stands before the element, and then before the boats, that {@link HullServer} tells of a diagnostic. */
+	static final String ELEMENT = " of ";
+	static final String BOATS = " on ";
+
 	/** One list for each file that has something to say, in the order of the findings; under the folder what is about no file. */
 	Map<Path, List<Diagnostic>> diagnostics() {
 		Map<Path, List<Diagnostic>> byFile = new LinkedHashMap<>();
@@ -60,7 +64,8 @@ record CheckedProject(long number, Path folder, CheckRequest request, CheckRepor
 		String message = boats.isEmpty() ? finding.message() : finding.message() + " (" + boats + ")";
 		Diagnostic diagnostic = new Diagnostic(range(finding.origin()), message, severity(finding.severity()), HullServer.SOURCE,
 				finding.rule());
-		diagnostic.setData(number + ":" + index + (finding.fixes().isEmpty() ? "" : FIXABLE));
+		diagnostic.setData(number + ":" + index + (finding.fixes().isEmpty() ? "" : FIXABLE) + ELEMENT + finding.element()
+				+ (reported.occurrence().series().isEmpty() ? "" : BOATS + (boats.isEmpty() ? HullServer.EVERY_BOAT : boats)));
 		return diagnostic;
 	}
 

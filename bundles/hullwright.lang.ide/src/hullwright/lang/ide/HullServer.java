@@ -26,12 +26,30 @@ public final class HullServer {
 	/** What a diagnostic names as its source. */
 	public static final String SOURCE = "Hullwright";
 
+	/** What {@link #boats} says of a finding that no choice of options avoids. */
+	public static final String EVERY_BOAT = "every boat";
+
 	private HullServer() {
 	}
 
 	/** Whether the rule behind a diagnostic knows something to do about it. Only trying tells whether that works here. */
 	public static boolean mayBeMended(Diagnostic diagnostic) {
 		return String.valueOf(diagnostic.getData()).contains(CheckedProject.FIXABLE);
+	}
+
+	/** The qualified name of the element that a diagnostic is about; empty if it is about the text only. */
+	public static String element(Diagnostic diagnostic) {
+		String data = String.valueOf(diagnostic.getData());
+		int start = data.indexOf(CheckedProject.ELEMENT);
+		int end = data.indexOf(CheckedProject.BOATS);
+		return start < 0 || end < 0 ? "" : data.substring(start + CheckedProject.ELEMENT.length(), end);
+	}
+
+	/** On which boats of its series a diagnostic occurs, in words; empty if it is about the text only. */
+	public static String boats(Diagnostic diagnostic) {
+		String data = String.valueOf(diagnostic.getData());
+		int start = data.indexOf(CheckedProject.BOATS);
+		return start < 0 ? "" : data.substring(start + CheckedProject.BOATS.length());
 	}
 
 	/**

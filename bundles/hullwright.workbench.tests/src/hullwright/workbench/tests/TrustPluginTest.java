@@ -40,7 +40,7 @@ class TrustPluginTest {
 
 	private static final String TRIED = "cannot be used";
 
-	private static byte[] jar() throws IOException {
+	static byte[] jar() throws IOException {
 		Manifest manifest = new Manifest();
 		Attributes attributes = manifest.getMainAttributes();
 		attributes.put(Attributes.Name.MANIFEST_VERSION, "1.0");

@@ -4,6 +4,7 @@
  */
 package hullwright.workbench.live;
 
+import hullwright.lang.ide.EditorLanguage;
 import hullwright.lang.ide.HullServer;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -26,6 +27,7 @@ import org.eclipse.jface.text.IDocument;
 import org.eclipse.lsp4j.Diagnostic;
 import org.eclipse.lsp4j.DiagnosticSeverity;
 import org.eclipse.lsp4j.Position;
+import org.eclipse.ui.ide.IDE;
 
 /**
  * Writes the findings of one saved file as markers, for the Findings view. What is unchanged stays, so that nothing flickers.
@@ -40,6 +42,18 @@ final class FindingMarkers extends WorkspaceJob {
 
 	/** The attribute that says whether the rule knows something to do about it. */
 	static final String FIXABLE = "fixable";
+
+	/** The attribute that holds the qualified name of the element, empty where the text itself is meant. */
+	static final String ELEMENT = "element";
+
+	/** The attribute that says on which boats it occurs. */
+	static final String BOATS = "boats";
+
+	/** The attribute that says on which kind of boats it occurs, for grouping. */
+	static final String OCCURS = "occurs";
+
+	/** The attribute that holds the family of the rule, for grouping. */
+	static final String FAMILY = "family";
 
 	private static final String COLUMN = "column";
 
@@ -95,6 +109,15 @@ final class FindingMarkers extends WorkspaceJob {
 		attributes.put(IMarker.SOURCE_ID, String.valueOf(diagnostic.getSource()));
 		attributes.put(RULE, rule(diagnostic));
 		attributes.put(FIXABLE, HullServer.mayBeMended(diagnostic));
+		String boats = HullServer.boats(diagnostic);
+		attributes.put(ELEMENT, HullServer.element(diagnostic));
+		attributes.put(BOATS, boats);
+		attributes.put(OCCURS, boats.isEmpty() ? "text" : boats.equals(HullServer.EVERY_BOAT) ? "every" : "some");
+		attributes.put(FAMILY, rule(diagnostic).replaceFirst("/.*", ""));
+		if (resource.getType() == IResource.FILE && !EditorLanguage.FILE_EXTENSION.equals(resource.getFileExtension())) {
+			// a plugin is no text to be opened
+			attributes.put(IDE.EDITOR_ID_ATTR, PluginPage.ID);
+		}
 		if (resource.getType() == IResource.FILE) {
 			Position start = diagnostic.getRange().getStart();
 			int from = offset(text, start);

@@ -4,6 +4,9 @@
  */
 package hullwright.workbench.live;
 
+import java.util.Arrays;
+import java.util.List;
+import org.eclipse.core.resources.IProject;
 import org.eclipse.core.resources.IResource;
 import org.eclipse.core.resources.ResourcesPlugin;
 import org.eclipse.core.runtime.CoreException;
@@ -17,6 +20,9 @@ public final class FindingsView extends MarkerSupportView {
 	/** The id under which plugin.xml declares this view. */
 	public static final String ID = "hullwright.workbench.findings";
 
+	/** More projects than this are counted rather than named. */
+	private static final int NAMED = 4;
+
 	/** Made by the workbench. */
 	public FindingsView() {
 		super("hullwright.workbench.findings.content");
@@ -24,7 +30,17 @@ public final class FindingsView extends MarkerSupportView {
 
 	@Override
 	public void setContentDescription(String description) {
-		super.setContentDescription(nothingFound() ? "Nothing is wrong with the saved text of any open project." : description);
+		super.setContentDescription(nothingFound() ? allIsWell() : description);
+	}
+
+	/** What was checked, where nothing is wrong with it. */
+	private static String allIsWell() {
+		List<String> projects = Arrays.stream(ResourcesPlugin.getWorkspace().getRoot().getProjects()).filter(IProject::isOpen).map(IProject::getName).toList();
+		if (projects.isEmpty()) {
+			return "There is no open project to check. File, New, Yard project makes one.";
+		}
+		String names = projects.size() > NAMED ? projects.size() + " open projects" : String.join(", ", projects);
+		return "All is well: every boat that can be ordered and every sold hull of " + names + " keeps the rules in force, as far as the text is saved.";
 	}
 
 	private static boolean nothingFound() {
