@@ -5,6 +5,7 @@
 package hullwright.workbench;
 
 import hullwright.workbench.catalog.CatalogView;
+import hullwright.workbench.guide.GuideView;
 import hullwright.workbench.live.FindingsView;
 import hullwright.workbench.rulepage.RulePagesView;
 import org.eclipse.ui.IFolderLayout;
@@ -33,13 +34,16 @@ public final class BoatPerspective implements IPerspectiveFactory {
 		below.addPlaceholder(RulePagesView.ID);
 		below.addPlaceholder(IPageLayout.ID_PROGRESS_VIEW);
 		layout.addView(ProjectExplorer.VIEW_ID, IPageLayout.LEFT, 0.20f, text);
-		layout.addView(IPageLayout.ID_OUTLINE, IPageLayout.RIGHT, 0.76f, text);
+		IFolderLayout right = layout.createFolder("right", IPageLayout.RIGHT, 0.74f, text);
+		right.addView(IPageLayout.ID_OUTLINE);
+		right.addPlaceholder(GuideView.ID);
 
 		layout.addShowViewShortcut(ProjectExplorer.VIEW_ID);
 		layout.addShowViewShortcut(FindingsView.ID);
 		layout.addShowViewShortcut(CatalogView.ID);
 		layout.addShowViewShortcut(RulePagesView.ID);
 		layout.addShowViewShortcut(IPageLayout.ID_OUTLINE);
+		layout.addShowViewShortcut(GuideView.ID);
 		layout.addShowViewShortcut(IPageLayout.ID_PROGRESS_VIEW);
 		layout.addNewWizardShortcut("hullwright.workbench.new.project");
 		layout.addNewWizardShortcut("hullwright.workbench.new.series");

@@ -129,6 +129,7 @@ final class MainMenu extends ActionBarAdvisor {
 
 	private MenuManager helpMenu() {
 		MenuManager menu = new MenuManager("&Help", IWorkbenchActionConstants.M_HELP);
+		menu.add(command("hullwright.workbench.firstNetwork"));
 		menu.add(command("hullwright.workbench.explain"));
 		menu.add(command("org.eclipse.ui.window.quickAccess"));
 		menu.add(command("org.eclipse.ui.window.showKeyAssist"));
