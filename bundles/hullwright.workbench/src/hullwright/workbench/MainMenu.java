@@ -4,7 +4,9 @@
  */
 package hullwright.workbench;
 
+import java.util.Map;
 import org.eclipse.jface.action.GroupMarker;
+import org.eclipse.jface.action.IAction;
 import org.eclipse.jface.action.IContributionItem;
 import org.eclipse.jface.action.ICoolBarManager;
 import org.eclipse.jface.action.IMenuManager;
@@ -30,6 +32,16 @@ import org.eclipse.ui.texteditor.ITextEditorActionDefinitionIds;
  */
 final class MainMenu extends ActionBarAdvisor {
 
+	/** The platform writes its own labels like titles. */
+	private static final Map<String, String> IN_SENTENCE_CASE = Map.of(
+			ActionFactory.CLOSE.getId(), "&Close editor",
+			ActionFactory.CLOSE_ALL.getId(), "C&lose all editors",
+			ActionFactory.SAVE_AS.getId(), "Save &as\u2026",
+			ActionFactory.SAVE_ALL.getId(), "Sav&e all",
+			ActionFactory.SELECT_ALL.getId(), "Select &all",
+			ActionFactory.RESET_PERSPECTIVE.getId(), "&Reset layout\u2026",
+			ActionFactory.ABOUT.getId(), "&About Hullwright");
+
 	private IWorkbenchWindow window;
 
 	MainMenu(IActionBarConfigurer configurer) {
@@ -48,7 +60,11 @@ final class MainMenu extends ActionBarAdvisor {
 				ActionFactory.PREFERENCES, ActionFactory.RESET_PERSPECTIVE, ActionFactory.ABOUT,
 				ActionFactory.BACKWARD_HISTORY, ActionFactory.FORWARD_HISTORY, ActionFactory.OPEN_NEW_WINDOW,
 				IDEActionFactory.OPEN_PROJECT, IDEActionFactory.CLOSE_PROJECT }) {
-			register(global.create(window));
+			IAction action = global.create(window);
+			if (IN_SENTENCE_CASE.containsKey(action.getId())) {
+				action.setText(IN_SENTENCE_CASE.get(action.getId()));
+			}
+			register(action);
 		}
 	}
 
@@ -107,10 +123,10 @@ final class MainMenu extends ActionBarAdvisor {
 		menu.add(new GroupMarker(IWorkbenchActionConstants.FIND_EXT));
 		menu.add(new Separator());
 		menu.add(new GroupMarker(IWorkbenchActionConstants.ADD_EXT));
-		menu.add(command(ITextEditorActionDefinitionIds.CONTENT_ASSIST_PROPOSALS));
+		menu.add(command(ITextEditorActionDefinitionIds.CONTENT_ASSIST_PROPOSALS, "&Complete"));
 		menu.add(command("hullwright.workbench.insertPart"));
-		menu.add(command("org.eclipse.ui.navigate.next"));
-		menu.add(command("org.eclipse.ui.navigate.previous"));
+		menu.add(command("org.eclipse.ui.navigate.next", "&Next finding"));
+		menu.add(command("org.eclipse.ui.navigate.previous", "Pre&vious finding"));
 		menu.add(new GroupMarker(IWorkbenchActionConstants.MB_ADDITIONS));
 		return menu;
 	}
@@ -131,8 +147,8 @@ final class MainMenu extends ActionBarAdvisor {
 		MenuManager menu = new MenuManager("&Help", IWorkbenchActionConstants.M_HELP);
 		menu.add(command("hullwright.workbench.firstNetwork"));
 		menu.add(command("hullwright.workbench.explain"));
-		menu.add(command("org.eclipse.ui.window.quickAccess"));
-		menu.add(command("org.eclipse.ui.window.showKeyAssist"));
+		menu.add(command("org.eclipse.ui.window.quickAccess", "&Find actions"));
+		menu.add(command("org.eclipse.ui.window.showKeyAssist", "Show &keys"));
 		menu.add(new GroupMarker(IWorkbenchActionConstants.MB_ADDITIONS));
 		menu.add(new Separator());
 		menu.add(getAction(ActionFactory.ABOUT.getId()));
@@ -151,6 +167,12 @@ final class MainMenu extends ActionBarAdvisor {
 		edit.add(command(IWorkbenchCommandConstants.EDIT_REDO));
 		bar.add(new ToolBarContributionItem(edit, "edit"));
 		bar.add(new GroupMarker(IWorkbenchActionConstants.MB_ADDITIONS));
+	}
+
+	private IContributionItem command(String id, String label) {
+		CommandContributionItemParameter parameter = new CommandContributionItemParameter(window, null, id, CommandContributionItem.STYLE_PUSH);
+		parameter.label = label;
+		return new CommandContributionItem(parameter);
 	}
 
 	private IContributionItem command(String id) {

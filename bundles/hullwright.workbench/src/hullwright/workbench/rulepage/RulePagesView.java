@@ -204,7 +204,7 @@ public final class RulePagesView extends ViewPart {
 		wanted = "";
 		render();
 		selectInList(id);
-		page.setTopIndex(0);
+		page.setTopPixel(0);
 	}
 
 	private void selectInList(String id) {
