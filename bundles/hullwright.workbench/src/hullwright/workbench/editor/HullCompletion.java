@@ -12,6 +12,7 @@ import java.util.Optional;
 import org.eclipse.jface.text.BadLocationException;
 import org.eclipse.jface.text.IDocument;
 import org.eclipse.jface.text.ITextViewer;
+import org.eclipse.jface.text.Region;
 import org.eclipse.jface.text.contentassist.CompletionProposal;
 import org.eclipse.jface.text.contentassist.ICompletionProposal;
 import org.eclipse.jface.text.contentassist.IContentAssistProcessor;
@@ -20,6 +21,7 @@ import org.eclipse.jface.text.contentassist.IContextInformationValidator;
 import org.eclipse.lsp4j.CompletionItem;
 import org.eclipse.lsp4j.CompletionList;
 import org.eclipse.lsp4j.CompletionParams;
+import org.eclipse.lsp4j.InsertTextFormat;
 import org.eclipse.lsp4j.MarkupContent;
 import org.eclipse.lsp4j.Position;
 import org.eclipse.lsp4j.Range;
@@ -70,6 +72,9 @@ public final class HullCompletion implements IContentAssistProcessor {
 			start = offset(document, range.getStart());
 			end = offset(document, range.getEnd());
 			text = item.getTextEdit().getLeft().getNewText();
+		}
+		if (item.getInsertTextFormat() == InsertTextFormat.Snippet) {
+			return WholeStatement.proposal(document, new Region(start, end - start), text, item.getLabel(), item.getDetail());
 		}
 		boolean bare = item.getDetail() == null || item.getDetail().isBlank();
 		String label = bare ? item.getLabel() : item.getLabel() + " \u2013 " + item.getDetail();

@@ -30,6 +30,8 @@ import org.eclipse.lsp4j.ClientCapabilities;
 import org.eclipse.lsp4j.CodeAction;
 import org.eclipse.lsp4j.CodeActionContext;
 import org.eclipse.lsp4j.CodeActionParams;
+import org.eclipse.lsp4j.CompletionCapabilities;
+import org.eclipse.lsp4j.CompletionItemCapabilities;
 import org.eclipse.lsp4j.Diagnostic;
 import org.eclipse.lsp4j.DocumentSymbolCapabilities;
 import org.eclipse.lsp4j.InitializeParams;
@@ -110,6 +112,7 @@ public final class LanguageService {
 		DocumentSymbolCapabilities symbols = new DocumentSymbolCapabilities();
 		symbols.setHierarchicalDocumentSymbolSupport(true);
 		text.setDocumentSymbol(symbols);
+		text.setCompletion(new CompletionCapabilities(new CompletionItemCapabilities(true)));
 		return new ClientCapabilities(workspace, text, null);
 	}
 
