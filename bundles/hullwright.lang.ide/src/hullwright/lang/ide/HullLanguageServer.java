@@ -14,7 +14,9 @@ import java.lang.reflect.Proxy;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import org.eclipse.emf.common.util.URI;
 import org.eclipse.lsp4j.CodeAction;
 import org.eclipse.lsp4j.CodeActionKind;
 import org.eclipse.lsp4j.CodeActionOptions;
@@ -31,9 +33,13 @@ import org.eclipse.lsp4j.DidChangeWorkspaceFoldersParams;
 import org.eclipse.lsp4j.DidCloseTextDocumentParams;
 import org.eclipse.lsp4j.DidOpenTextDocumentParams;
 import org.eclipse.lsp4j.DidSaveTextDocumentParams;
+import org.eclipse.lsp4j.DocumentFormattingParams;
 import org.eclipse.lsp4j.DocumentHighlight;
 import org.eclipse.lsp4j.DocumentHighlightParams;
+import org.eclipse.lsp4j.DocumentRangeFormattingParams;
 import org.eclipse.lsp4j.FileEvent;
+import org.eclipse.lsp4j.Hover;
+import org.eclipse.lsp4j.HoverParams;
 import org.eclipse.lsp4j.InitializeParams;
 import org.eclipse.lsp4j.Location;
 import org.eclipse.lsp4j.MessageParams;
@@ -47,6 +53,7 @@ import org.eclipse.lsp4j.RenameOptions;
 import org.eclipse.lsp4j.RenameParams;
 import org.eclipse.lsp4j.ServerCapabilities;
 import org.eclipse.lsp4j.TextDocumentItem;
+import org.eclipse.lsp4j.TextEdit;
 import org.eclipse.lsp4j.VersionedTextDocumentIdentifier;
 import org.eclipse.lsp4j.WorkspaceEdit;
 import org.eclipse.lsp4j.WorkspaceFolder;
@@ -162,6 +169,31 @@ public class HullLanguageServer extends LanguageServerImpl {
 		Either<List<CompletionItem>, CompletionList> offered = super.completion(canceled, params);
 		OfferedItems.fit(offered.map(items -> items, CompletionList::getItems), clientFillsIn);
 		return offered;
+	}
+
+	/** The one layout, as far as it lies within the range: a piece is laid out as it is in the whole. */
+	@Override
+	protected List<? extends TextEdit> rangeFormatting(DocumentRangeFormattingParams params, CancelIndicator canceled) {
+		Range range = params.getRange();
+		return formatting(new DocumentFormattingParams(params.getTextDocument(), params.getOptions()), canceled).stream()
+				.filter(edit -> edit.getRange().getEnd().getLine() >= range.getStart().getLine() && edit.getRange().getStart().getLine() <= range.getEnd().getLine())
+				.toList();
+	}
+
+	/** The declaration, and below it what the boat in view is like there. */
+	@Override
+	protected Hover hover(HoverParams params, CancelIndicator canceled) {
+		Hover declaration = super.hover(params, canceled);
+		URI uri = getURI(params);
+		Optional<Path> file = Places.path(params.getTextDocument().getUri());
+		int offset = getWorkspaceManager().doRead(uri, (document, resource) -> document == null ? -1 : document.getOffSet(params.getPosition()));
+		if (check.boats().current().isEmpty()) {
+			// no window says which boat is in view, so it is the one of the text that is looked at
+			file.ifPresent(check::show);
+		}
+		List<String> lines = check.boats().current().filter(boat -> file.isPresent())
+				.map(boat -> BoatHover.at(boat, file.get(), offset)).orElse(List.of());
+		return HoverText.with(declaration, lines);
 	}
 
 	private NameRequests names(CancelIndicator canceled) {

@@ -93,7 +93,7 @@ public final class HullFixAssist implements IQuickAssistProcessor {
 
 		@Override
 		public String getAdditionalProposalInfo() {
-			return finding;
+			return finding + "\n\n" + FixPreview.of(fix);
 		}
 
 		@Override

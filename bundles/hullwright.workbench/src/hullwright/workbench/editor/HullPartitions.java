@@ -22,7 +22,7 @@ import org.eclipse.jface.text.rules.Token;
 public final class HullPartitions implements IDocumentSetupParticipant {
 
 	/** The name of this division, beside the default one that the generic editor uses. */
-	static final String PARTITIONING = "hullwright.workbench.partitioning";
+	public static final String PARTITIONING = "hullwright.workbench.partitioning";
 
 	static final String COMMENT = "hullwright.workbench.comment";
 	static final String STRING = "hullwright.workbench.string";

@@ -5,6 +5,7 @@
 package hullwright.workbench.editor;
 
 import hullwright.workbench.live.LanguageService;
+import hullwright.workbench.writing.ForReadingOnly;
 import java.util.Set;
 import java.util.function.Supplier;
 import org.eclipse.jface.text.IDocument;
@@ -67,6 +68,7 @@ public final class HullPresentation extends PresentationReconciler {
 			new HullPartitions().setup(viewer.getDocument());
 		}
 		super.install(viewer);
+		ForReadingOnly.keep(viewer);
 		this.viewer = viewer;
 		HullColours.registry().addListener(colourChange);
 		LanguageService.get().keywords().thenRun(() -> onUiThread(this::colourAnew));

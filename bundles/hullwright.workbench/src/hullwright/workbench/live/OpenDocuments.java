@@ -5,6 +5,7 @@
 package hullwright.workbench.live;
 
 import hullwright.lang.ide.EditorLanguage;
+import hullwright.workbench.writing.ForReadingOnly;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -61,7 +62,7 @@ final class OpenDocuments implements IFileBufferListener {
 
 	@Override
 	public void bufferCreated(IFileBuffer buffer) {
-		if (buffer instanceof ITextFileBuffer text && isHull(buffer)) {
+		if (buffer instanceof ITextFileBuffer text && isHull(buffer) && ForReadingOnly.reason(text.getDocument()).isEmpty()) {
 			FileUris.path(buffer).ifPresent(path -> open.computeIfAbsent(path, key -> new OpenDocument(service, key, text)).opened());
 		}
 	}
