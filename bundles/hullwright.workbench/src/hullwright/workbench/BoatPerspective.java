@@ -4,6 +4,10 @@
  */
 package hullwright.workbench;
 
+import hullwright.workbench.boat.BoatsView;
+import hullwright.workbench.boat.DataView;
+import hullwright.workbench.boat.FiguresView;
+import hullwright.workbench.boat.NetworkView;
 import hullwright.workbench.catalog.CatalogView;
 import hullwright.workbench.guide.GuideView;
 import hullwright.workbench.live.FindingsView;
@@ -14,7 +18,8 @@ import org.eclipse.ui.IPerspectiveFactory;
 import org.eclipse.ui.navigator.resources.ProjectExplorer;
 
 /**
- * How the window is arranged for writing a boat: projects at the left, the text, its outline, and below what is wrong with it.
+ * How the window is arranged for writing a boat: projects and boats at the left, the text, its outline, and below
+ * the drawing and what is wrong.
  */
 public final class BoatPerspective implements IPerspectiveFactory {
 
@@ -28,17 +33,26 @@ public final class BoatPerspective implements IPerspectiveFactory {
 	public void createInitialLayout(IPageLayout layout) {
 		String text = layout.getEditorArea();
 		layout.setEditorAreaVisible(true);
-		IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.72f, text);
-		below.addView(FindingsView.ID);
-		below.addPlaceholder(CatalogView.ID);
-		below.addPlaceholder(RulePagesView.ID);
-		below.addPlaceholder(IPageLayout.ID_PROGRESS_VIEW);
-		layout.addView(ProjectExplorer.VIEW_ID, IPageLayout.LEFT, 0.20f, text);
+		layout.addView(ProjectExplorer.VIEW_ID, IPageLayout.LEFT, 0.18f, text);
+		layout.addView(BoatsView.ID, IPageLayout.BOTTOM, 0.58f, ProjectExplorer.VIEW_ID);
+		IFolderLayout pictures = layout.createFolder("pictures", IPageLayout.BOTTOM, 0.58f, text);
+		pictures.addView(NetworkView.ID);
+		pictures.addView(FiguresView.ID);
+		pictures.addView(DataView.ID);
+		pictures.addPlaceholder(CatalogView.ID);
+		pictures.addPlaceholder(RulePagesView.ID);
+		IFolderLayout findings = layout.createFolder("findings", IPageLayout.RIGHT, 0.62f, "pictures");
+		findings.addView(FindingsView.ID);
+		findings.addPlaceholder(IPageLayout.ID_PROGRESS_VIEW);
 		IFolderLayout right = layout.createFolder("right", IPageLayout.RIGHT, 0.74f, text);
 		right.addView(IPageLayout.ID_OUTLINE);
 		right.addPlaceholder(GuideView.ID);
 
 		layout.addShowViewShortcut(ProjectExplorer.VIEW_ID);
+		layout.addShowViewShortcut(BoatsView.ID);
+		layout.addShowViewShortcut(NetworkView.ID);
+		layout.addShowViewShortcut(FiguresView.ID);
+		layout.addShowViewShortcut(DataView.ID);
 		layout.addShowViewShortcut(FindingsView.ID);
 		layout.addShowViewShortcut(CatalogView.ID);
 		layout.addShowViewShortcut(RulePagesView.ID);

@@ -124,7 +124,8 @@ final class PowerFlowReading {
 		List<SpanReading> readings = new ArrayList<>(wiring.spans().size());
 		for (int i = 0; i < wiring.spans().size(); i++) {
 			Span span = wiring.spans().get(i);
-			readings.add(new SpanReading(span, new Current(through(power.supplyOfSpan[i])), new Current(through(power.returnOfSpan[i])), power.ratedOfSpan.get(i)));
+			readings.add(new SpanReading(span, new Current(through(power.supplyOfSpan[i])), new Current(through(power.returnOfSpan[i])), power.ratedOfSpan.get(i),
+					between(span.from()), between(span.to())));
 		}
 		return readings;
 	}

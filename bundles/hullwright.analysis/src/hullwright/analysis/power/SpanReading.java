@@ -8,6 +8,7 @@ import java.util.Optional;
 
 import hullwright.analysis.wiring.Span;
 import hullwright.quantity.Current;
+import hullwright.quantity.Voltage;
 
 /**
  * The currents through a cable, a contact or a part.
@@ -16,8 +17,10 @@ import hullwright.quantity.Current;
  * @param supply through the supply conductor, positive from its first point to its second
  * @param back through the return conductor, positive in the same direction
  * @param rated what it may carry, if a catalog says
+ * @param start the voltage between the two power conductors at its first point; 0 where no supply reaches
+ * @param end the same at its second point
  */
-public record SpanReading(Span span, Current supply, Current back, Optional<Current> rated) {
+public record SpanReading(Span span, Current supply, Current back, Optional<Current> rated, Voltage start, Voltage end) {
 
 	/** The larger of both currents, without its direction. */
 	public Current larger() {

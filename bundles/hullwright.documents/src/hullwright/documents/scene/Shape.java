@@ -85,8 +85,14 @@ public sealed interface Shape {
 	 * @param bold whether it is bold
 	 * @param align what of it lies at that place
 	 * @param ink its colour
+	 * @param upwards whether it reads from the bottom up
 	 */
-	record Words(Point at, String text, double size, boolean bold, Align align, Ink ink) implements Shape {
+	record Words(Point at, String text, double size, boolean bold, Align align, Ink ink, boolean upwards) implements Shape {
+		/** A text that reads from left to right. */
+		public Words(Point at, String text, double size, boolean bold, Align align, Ink ink) {
+			this(at, text, size, bold, align, ink, false);
+		}
+
 		/** What of a text lies at its place. */
 		public enum Align {
 			/** Its start. */
@@ -105,7 +111,8 @@ public sealed interface Shape {
 			case MIDDLE -> at.x() - width / 2;
 			case END -> at.x() - width;
 			};
-			return new Extent(left, at.y() - size * 0.8, width, size);
+			return upwards ? new Extent(at.x() - size * 0.8, at.y() - (left - at.x()) - width, size, width)
+					: new Extent(left, at.y() - size * 0.8, width, size);
 		}
 	}
 

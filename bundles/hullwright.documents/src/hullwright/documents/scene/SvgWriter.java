@@ -120,6 +120,9 @@ public final class SvgWriter {
 		xml.writeAttribute("x", number(words.at().x()));
 		xml.writeAttribute("y", number(words.at().y()));
 		xml.writeAttribute("font-size", number(words.size()));
+		if (words.upwards()) {
+			xml.writeAttribute("transform", "rotate(-90 " + number(words.at().x()) + " " + number(words.at().y()) + ")");
+		}
 		if (words.bold()) {
 			xml.writeAttribute("font-weight", "bold");
 		}

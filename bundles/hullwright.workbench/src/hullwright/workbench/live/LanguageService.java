@@ -6,6 +6,7 @@ package hullwright.workbench.live;
 
 import hullwright.lang.ide.EditorLanguage;
 import hullwright.lang.ide.HullServer;
+import hullwright.lang.ide.LiveBoats;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -218,6 +219,16 @@ public final class LanguageService {
 			}
 			return actions == null ? List.of() : actions.stream().filter(Either::isRight).map(Either::getRight).toList();
 		});
+	}
+
+	/** The boat in view, once the server runs; null when it did not start. */
+	public CompletableFuture<LiveBoats> boats() {
+		return CompletableFuture.supplyAsync(() -> server == null ? null : HullServer.boats(server), outbound);
+	}
+
+	/** Brings the series of a file into view, later but in order. */
+	public void show(Path file) {
+		send(language -> HullServer.show(language, file));
 	}
 
 	Findings findings() {

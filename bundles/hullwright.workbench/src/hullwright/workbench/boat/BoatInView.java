@@ -1,0 +1,135 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.workbench.boat;
+
+import hullwright.check.WantedBoats;
+import hullwright.lang.ide.LiveBoat;
+import hullwright.lang.ide.LiveBoats;
+import hullwright.workbench.live.LanguageService;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.function.Consumer;
+import org.eclipse.core.resources.IFile;
+import org.eclipse.core.runtime.Adapters;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.ui.IEditorPart;
+import org.eclipse.ui.IPartListener2;
+import org.eclipse.ui.IWorkbenchPage;
+import org.eclipse.ui.IWorkbenchPartReference;
+import org.eclipse.ui.IWorkbenchWindow;
+import org.eclipse.ui.PlatformUI;
+
+/**
+ * The one boat that the views of this workbench show: that of the text in the active editor, with the options or the hull that
+ * somebody chose. To be used by the UI thread.
+ */
+public final class BoatInView {
+
+	private static BoatInView running;
+
+	private final List<Consumer<LiveBoat>> views = new CopyOnWriteArrayList<>();
+	private LiveBoats boats;
+	private LiveBoat current;
+
+	private BoatInView() {
+	}
+
+	/** It starts to look when it is first asked for. */
+	public static BoatInView get() {
+		if (running == null) {
+			running = new BoatInView();
+			running.start();
+		}
+		return running;
+	}
+
+	private void start() {
+		LanguageService.get().boats().thenAccept(server -> {
+			if (server != null) {
+				onUiThread(() -> {
+					boats = server;
+					server.listen(boat -> onUiThread(() -> show(boat)));
+					server.current().ifPresent(this::show);
+				});
+			}
+		});
+		IWorkbenchWindow window = PlatformUI.getWorkbench().getActiveWorkbenchWindow();
+		if (window != null) {
+			window.getPartService().addPartListener(new IPartListener2() {
+				@Override
+				public void partActivated(IWorkbenchPartReference part) {
+					follow(part.getPage());
+				}
+
+				@Override
+				public void partBroughtToTop(IWorkbenchPartReference part) {
+					follow(part.getPage());
+				}
+
+				@Override
+				public void partInputChanged(IWorkbenchPartReference part) {
+					follow(part.getPage());
+				}
+			});
+			if (window.getActivePage() != null) {
+				follow(window.getActivePage());
+			}
+		}
+	}
+
+	private static void follow(IWorkbenchPage page) {
+		IEditorPart editor = page.getActiveEditor();
+		IFile file = editor == null ? null : Adapters.adapt(editor.getEditorInput(), IFile.class);
+		if (file != null && "hull".equals(file.getFileExtension()) && file.getLocation() != null) {
+			LanguageService.get().show(Path.of(file.getLocationURI()).toAbsolutePath().normalize());
+		}
+	}
+
+	private static void onUiThread(Runnable task) {
+		if (PlatformUI.isWorkbenchRunning()) {
+			Display display = PlatformUI.getWorkbench().getDisplay();
+			if (!display.isDisposed()) {
+				display.asyncExec(task);
+			}
+		}
+	}
+
+	private void show(LiveBoat boat) {
+		current = boat;
+		views.forEach(view -> view.accept(boat));
+	}
+
+	/** Has a view told of the boat, now if there is one, and whenever it changes. */
+	public void join(Consumer<LiveBoat> view) {
+		views.add(view);
+		if (current != null) {
+			view.accept(current);
+		}
+	}
+
+	/** Tells a view no more. */
+	public void leave(Consumer<LiveBoat> view) {
+		views.remove(view);
+	}
+
+	/** The boat, once there is one. */
+	public Optional<LiveBoat> current() {
+		return Optional.ofNullable(current);
+	}
+
+	/** Brings another boat of a series into view. */
+	public void choose(String series, WantedBoats boat) {
+		if (boats != null) {
+			boats.choose(series, boat);
+		}
+	}
+
+	/** Which boat of a series is asked for. */
+	public WantedBoats wanted(String series) {
+		return boats == null ? new WantedBoats.Plainest() : boats.wanted(series);
+	}
+}

@@ -1,0 +1,128 @@
+/*
+ * SPDX-FileCopyrightText: Hullwright contributors
+ * SPDX-License-Identifier: EPL-2.0
+ */
+package hullwright.workbench.picture;
+
+import hullwright.documents.scene.Extent;
+import hullwright.documents.scene.Ink;
+import hullwright.documents.scene.Palette;
+import hullwright.documents.scene.Scene;
+import hullwright.documents.scene.SvgWriter;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.Locale;
+import java.util.Set;
+import org.eclipse.core.resources.IContainer;
+import org.eclipse.core.resources.IResource;
+import org.eclipse.core.resources.ResourcesPlugin;
+import org.eclipse.core.runtime.CoreException;
+import org.eclipse.core.runtime.IStatus;
+import org.eclipse.core.runtime.Status;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Color;
+import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.graphics.ImageData;
+import org.eclipse.swt.graphics.ImageLoader;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.FileDialog;
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.ui.statushandlers.StatusManager;
+
+/**
+ * Saves a picture as a file, whole or not at all: SVG to be used elsewhere, PNG to be looked at.
+ */
+public final class PictureExport {
+
+	/** Dots for each unit of the picture, so that an image is crisp on paper and on fine screens. */
+	private static final double IMAGE_SCALE = 2;
+
+	/** An image with more dots than this is no help to anybody, and may not fit into memory. */
+	private static final double MOST_DOTS = 60_000_000;
+
+	private PictureExport() {
+	}
+
+	static void ask(Shell shell, PictureCanvas canvas) {
+		if (canvas.scene().isEmpty()) {
+			return;
+		}
+		FileDialog dialog = new FileDialog(shell, SWT.SAVE);
+		dialog.setText("Save picture as");
+		dialog.setFilterNames(new String[] { "SVG, for documents and other programs", "PNG, an image" });
+		dialog.setFilterExtensions(new String[] { "*.svg", "*.png" });
+		dialog.setFileName(canvas.scene().get().title().replaceAll("[^A-Za-z0-9]+", "-").toLowerCase(Locale.ROOT) + ".svg");
+		dialog.setOverwrite(true);
+		String chosen = dialog.open();
+		if (chosen != null) {
+			String name = chosen.matches(".*\\.[A-Za-z]+") ? chosen : chosen + (dialog.getFilterIndex() == 1 ? ".png" : ".svg");
+			try {
+				save(canvas.scene().get(), Path.of(name));
+			} catch (IOException e) {
+				StatusManager.getManager().handle(new Status(IStatus.ERROR, "hullwright.workbench", "The picture could not be saved as " + name + ".", e),
+						StatusManager.SHOW | StatusManager.LOG);
+			}
+		}
+	}
+
+	/**
+	 * Saves a picture; what the file holds follows from its ending. To be called by the UI thread.
+	 *
+	 * @throws IOException if the ending is neither .svg nor .png, or the file cannot be written; what was there is as it was
+	 */
+	public static void save(Scene scene, Path file) throws IOException {
+		String name = file.getFileName().toString().toLowerCase(Locale.ROOT);
+		if (name.endsWith(".svg")) {
+			write(file, SvgWriter.write(scene, Palette.LIGHT).getBytes(StandardCharsets.UTF_8));
+		} else if (name.endsWith(".png")) {
+			write(file, png(scene));
+		} else {
+			throw new IOException("a picture is saved as .svg or .png, not as " + file.getFileName());
+		}
+	}
+
+	private static byte[] png(Scene scene) {
+		double scale = Math.min(IMAGE_SCALE, Math.sqrt(MOST_DOTS / (scene.width() * scene.height())));
+		Display display = Display.getCurrent();
+		Image image = new Image(display, Math.max(1, (int) (scene.width() * scale)), Math.max(1, (int) (scene.height() * scale)));
+		GC gc = new GC(image);
+		ScenePainter painter = new ScenePainter(display, Palette.LIGHT, display.getSystemFont().getFontData()[0].getName(), display.getDPI().x);
+		try {
+			int ground = Palette.LIGHT.of(Ink.GROUND);
+			gc.setBackground(new Color(ground >> 16 & 0xff, ground >> 8 & 0xff, ground & 0xff));
+			gc.fillRectangle(image.getBounds());
+			painter.paint(gc, scene, 0, 0, scale, new Extent(0, 0, scene.width(), scene.height()), Set.of());
+			ImageLoader loader = new ImageLoader();
+			loader.data = new ImageData[] { image.getImageData(100) };
+			ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+			loader.save(bytes, SWT.IMAGE_PNG);
+			return bytes.toByteArray();
+		} finally {
+			painter.dispose();
+			gc.dispose();
+			image.dispose();
+		}
+	}
+
+	private static void write(Path file, byte[] content) throws IOException {
+		Path written = Files.createTempFile(file.toAbsolutePath().getParent(), ".picture", ".new");
+		try {
+			Files.write(written, content);
+			Files.move(written, file, StandardCopyOption.REPLACE_EXISTING);
+		} finally {
+			Files.deleteIfExists(written);
+		}
+		for (IContainer folder : ResourcesPlugin.getWorkspace().getRoot().findContainersForLocationURI(file.toAbsolutePath().getParent().toUri())) {
+			try {
+				folder.refreshLocal(IResource.DEPTH_ONE, null);
+			} catch (CoreException e) {
+				StatusManager.getManager().handle(e, "hullwright.workbench");
+			}
+		}
+	}
+}
