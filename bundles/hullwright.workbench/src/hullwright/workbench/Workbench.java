@@ -5,12 +5,15 @@
 package hullwright.workbench;
 
 import hullwright.workbench.live.LanguageService;
+import hullwright.workbench.writing.Recovery;
+import hullwright.workbench.writing.UnsavedCopies;
 import org.eclipse.core.resources.ResourcesPlugin;
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.IAdaptable;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.MultiStatus;
 import org.eclipse.core.runtime.Platform;
+import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.application.IWorkbenchConfigurer;
 import org.eclipse.ui.application.IWorkbenchWindowConfigurer;
 import org.eclipse.ui.application.WorkbenchAdvisor;
@@ -55,10 +58,13 @@ final class Workbench extends WorkbenchAdvisor {
 		LibraryLog.open();
 		LanguageService.get();
 		FirstStart.scheduleOnce();
+		PlatformUI.getWorkbench().getDisplay().asyncExec(() -> Recovery.start(PlatformUI.getWorkbench().getWorkbenchWindows()[0]));
 	}
 
 	@Override
 	public void postShutdown() {
+		// whoever closed the window was asked about what was not saved
+		UnsavedCopies.ofWorkspace().forget();
 		MultiStatus problems = new MultiStatus(BoatPerspective.BUNDLE, 0, "The workspace was not saved completely.", null);
 		try {
 			IStatus saved = ResourcesPlugin.getWorkspace().save(true, null);

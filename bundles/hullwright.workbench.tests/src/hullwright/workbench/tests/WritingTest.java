@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hullwright.workbench.editor.HullCompletion;
+import hullwright.workbench.writing.UnsavedCopies;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Iterator;
@@ -46,10 +47,14 @@ class WritingTest {
 
 	private static void key(Bench bench, String key) {
 		Window.ui(() -> {
+			if (key.equals("\n")) {
+				bench.text().insert(key);
+				return null;
+			}
 			for (char each : key.toCharArray()) {
 				Event event = new Event();
-				event.character = each == '\n' ? SWT.CR : each;
-				event.keyCode = each == '\n' ? SWT.CR : each;
+				event.character = each;
+				event.keyCode = each;
 				bench.text().notifyListeners(SWT.KeyDown, event);
 			}
 			return null;
@@ -159,6 +164,19 @@ class WritingTest {
 			assertFalse(Window.ui(() -> bench.editor().isDirty()));
 			assertEquals(0, Window.ui(() -> bench.annotations().size()));
 			Window.until("the window still answers", () -> Display.getCurrent() != null, answer -> answer);
+		}
+	}
+
+	@Test
+	void whatIsNotSavedIsKeptBesideUntilItIs() throws Exception {
+		try (Bench bench = bench("unsaved", SmallBoat.TEXT)) {
+			bench.type("one device will do", "written and not saved");
+			String path = bench.file().getFullPath().toString();
+			Window.until("a copy is kept", () -> UnsavedCopies.ofWorkspace().leftBehind().getOrDefault(path, ""),
+					text -> text.contains("written and not saved"));
+			assertTrue(bench.file().readString().contains("one device will do"), "the file itself is as it was saved");
+			bench.save();
+			Window.until("the copy goes when it is saved", () -> UnsavedCopies.ofWorkspace().leftBehind().containsKey(path), there -> !there);
 		}
 	}
 }

@@ -17,7 +17,9 @@ import hullwright.spec.Drop;
 import hullwright.spec.Feed;
 import hullwright.spec.FuseType;
 import hullwright.spec.PartType;
+import hullwright.spec.PortHolder;
 import hullwright.spec.SpecPackage;
+import hullwright.spec.TeeType;
 import hullwright.spec.Titled;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -47,12 +49,14 @@ final class NamesOnOffer {
 	private final IScope allParts;
 	private final EClass kind;
 	private final IEObjectDocumentationProvider declarations;
+	private final boolean portWanted;
 	private final OpenEnd ends = new OpenEnd();
 
-	NamesOnOffer(IScope scope, IScope allParts, EClass kind, IEObjectDocumentationProvider declarations) {
+	NamesOnOffer(IScope scope, IScope allParts, EClass kind, boolean portWanted, IEObjectDocumentationProvider declarations) {
 		this.scope = scope;
 		this.allParts = allParts;
 		this.kind = kind;
+		this.portWanted = portWanted;
 		this.declarations = declarations;
 	}
 
@@ -86,8 +90,11 @@ final class NamesOnOffer {
 		return described;
 	}
 
-	/** A reference to any part may stand in a drop, but some kinds of parts may not. */
+	/** A port is one of a tee. A reference to any part may stand in a drop, but some kinds of parts may not. */
 	private boolean isOfUse(IEObjectDescription each, EObject place) {
+		if (portWanted) {
+			return each.getEObjectOrProxy() instanceof PortHolder holder && holder.getType() instanceof TeeType;
+		}
 		if (kind != SpecPackage.Literals.PART_TYPE || EcoreUtil2.getContainerOfType(place, ChangeItem.class) != null) {
 			return true;
 		}
@@ -133,6 +140,7 @@ final class NamesOnOffer {
 	private Candidate candidate(IEObjectDescription each, int count) {
 		EObject element = each.getEObjectOrProxy();
 		String detail = element instanceof PartType type ? record(each).map(part -> PartDetail.of(type, part)).orElse("")
+				: element instanceof PortHolder holder && holder.getType() != null && holder.getType().getName() != null ? holder.getType().getName()
 				: element instanceof Titled titled && titled.getTitle() != null ? titled.getTitle() : "";
 		return new Candidate(each.getName().toString("."), detail, count > MOST_DECLARATIONS ? null : declarations.getDocumentation(element), USUAL);
 	}

@@ -46,7 +46,8 @@ public class TradeProposals extends IdeContentProposalProvider {
 			return;
 		}
 		IScope scope = getScopeProvider().getScope(place, asked);
-		offer(new NamesOnOffer(scope, getScopeProvider().getScope(place, SpecPackage.Literals.CHANGE_ITEM__TYPE), kind, declarations).at(place, asked, context.getOffset(), context.getPrefix()), ContentAssistEntry.KIND_REFERENCE,
+		offer(new NamesOnOffer(scope, getScopeProvider().getScope(place, SpecPackage.Literals.CHANGE_ITEM__TYPE), kind,
+				"PortReference".equals(GrammarUtil.containingRule(reference).getName()), declarations).at(place, asked, context.getOffset(), context.getPrefix()), ContentAssistEntry.KIND_REFERENCE,
 				context, acceptor);
 	}
 
@@ -88,7 +89,7 @@ public class TradeProposals extends IdeContentProposalProvider {
 		for (WholeStatements.Statement statement : WholeStatements.beginningWith(keyword)) {
 			if (keyword.getValue().startsWith(context.getPrefix()) && acceptor.canAcceptMoreProposals()) {
 				ContentAssistEntry entry = new Candidate(statement.text(), statement.title(), null, STATEMENT).entry(context.getPrefix(), ContentAssistEntry.KIND_SNIPPET);
-				entry.setLabel(keyword.getValue() + " \u2026");
+				entry.setLabel(statement.label());
 				acceptor.accept(entry, STATEMENT);
 			}
 		}

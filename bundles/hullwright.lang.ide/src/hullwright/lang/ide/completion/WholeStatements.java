@@ -22,6 +22,12 @@ final class WholeStatements {
 	 * @param text  its text, indented by tabs
 	 */
 	record Statement(String title, String text) {
+
+		/** Its words up to the first place to fill in, and those of a condition. */
+		String label() {
+			String first = text.substring(0, Math.min(text.indexOf("${"), text.contains("{\n") ? text.indexOf("{\n") : Integer.MAX_VALUE)).strip();
+			return first + " \u2026" + (text.contains(" when ") ? " when \u2026" : "");
+		}
 	}
 
 	/** By the rule of the grammar and its first word. */
