@@ -132,20 +132,7 @@ public final class CatalogView extends ViewPart {
 		column.getColumn().setText(title);
 		column.getColumn().setWidth(width);
 		column.setLabelProvider(ColumnLabelProvider.createTextProvider(each -> value.apply((OfferedPart) each)));
-		column.getColumn().addListener(SWT.Selection, event -> sort(column, value));
-	}
-
-	private void sort(TableViewerColumn column, Function<OfferedPart, String> value) {
-		boolean up = table.getTable().getSortColumn() != column.getColumn() || table.getTable().getSortDirection() == SWT.DOWN;
-		table.getTable().setSortColumn(column.getColumn());
-		table.getTable().setSortDirection(up ? SWT.UP : SWT.DOWN);
-		Comparator<OfferedPart> order = Comparator.comparing(value, String.CASE_INSENSITIVE_ORDER);
-		table.setComparator(new org.eclipse.jface.viewers.ViewerComparator() {
-			@Override
-			public int compare(org.eclipse.jface.viewers.Viewer viewer, Object one, Object other) {
-				return (up ? order : order.reversed()).compare((OfferedPart) one, (OfferedPart) other);
-			}
-		});
+		column.getColumn().addListener(SWT.Selection, event -> PartOrder.by(table, column.getColumn(), value));
 	}
 
 	private void createActions() {

@@ -7,6 +7,7 @@ package hullwright.workbench.editor;
 import hullwright.workbench.live.FindingAnnotation;
 import hullwright.workbench.live.FixEdit;
 import hullwright.workbench.live.LanguageService;
+import hullwright.workbench.rulepage.ExplainProposal;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -38,13 +39,20 @@ public final class HullFixAssist implements IQuickAssistProcessor {
 		List<ICompletionProposal> proposals = new ArrayList<>();
 		List<FindingAnnotation> here = FindingsHere.at(context.getSourceViewer(), context.getOffset()).nearest();
 		message = here.isEmpty() ? "Nothing was found on this line" : "No way to mend this is known; the text has to be changed by hand";
+		boolean trying = false;
 		for (FindingAnnotation finding : here) {
 			Optional<List<CodeAction>> fixes = LanguageService.peek(finding.fixes(), PATIENCE);
 			if (fixes.isEmpty()) {
 				message = "Ways to mend this are being tried. Ask again in a moment";
+				trying = true;
 			} else {
 				fixes.get().forEach(fix -> proposals.add(new FixProposal(fix, finding.getText())));
 			}
+		}
+		// an explanation alone would look as if nothing else were coming
+		if (!trying || !proposals.isEmpty()) {
+			here.stream().filter(finding -> !finding.rule().isEmpty())
+					.forEach(finding -> proposals.add(new ExplainProposal(finding.rule(), finding.getText())));
 		}
 		return proposals.isEmpty() ? null : proposals.toArray(ICompletionProposal[]::new);
 	}

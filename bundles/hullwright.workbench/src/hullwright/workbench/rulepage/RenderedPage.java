@@ -6,7 +6,6 @@ package hullwright.workbench.rulepage;
 
 import hullwright.workbench.editor.ColouredText;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import org.commonmark.ext.gfm.tables.TableBlock;
@@ -280,29 +279,8 @@ final class RenderedPage extends AbstractVisitor {
 			}
 		});
 		int start = text.length();
-		int columns = rows.stream().mapToInt(List::size).max().orElse(0);
-		int[] widths = new int[columns];
-		rows.forEach(row -> {
-			for (int at = 0; at < row.size(); at++) {
-				widths[at] = Math.max(widths[at], row.get(at).length());
-			}
-		});
-		for (int at = 0; at < rows.size(); at++) {
-			text.append(line(rows.get(at), widths)).append('\n');
-			if (at == 0) {
-				text.append("\u2500".repeat(Math.max(1, Arrays.stream(widths).sum() + 3 * (columns - 1)))).append('\n');
-			}
-		}
-		text.setLength(text.length() - 1);
+		text.append(TableText.of(rows));
 		styled(start, fonts.code, SWT.NORMAL);
 		endBlock();
-	}
-
-	private static String line(List<String> row, int[] widths) {
-		StringBuilder line = new StringBuilder();
-		for (int at = 0; at < row.size(); at++) {
-			line.append(at == 0 ? "" : "   ").append(row.get(at)).append(" ".repeat(widths[at] - row.get(at).length()));
-		}
-		return line.toString().stripTrailing();
 	}
 }
