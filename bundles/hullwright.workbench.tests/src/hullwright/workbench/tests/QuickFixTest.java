@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.eclipse.core.resources.IProject;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Event;
 import org.eclipse.swt.widgets.Shell;
@@ -45,6 +46,11 @@ class QuickFixTest {
 			Window.ui(() -> {
 				choices.setSelection(titles(choices).indexOf(TITLE));
 				choices.notifyListeners(SWT.Selection, new Event());
+				return null;
+			});
+			Window.until("the line that it adds is shown beside it", QuickFixTest::besideProposals,
+					shown -> shown.stream().anyMatch(text -> text.contains("dinghy.hull\n+ terminator ")));
+			Window.ui(() -> {
 				choices.notifyListeners(SWT.DefaultSelection, new Event());
 				return null;
 			});
@@ -102,6 +108,13 @@ class QuickFixTest {
 		Shell main = mainShell();
 		return Arrays.stream(Display.getCurrent().getShells()).filter(shell -> shell != main && shell.isVisible())
 				.flatMap(shell -> Window.below(shell, Table.class).stream()).findFirst();
+	}
+
+	/** What windows beside the main one show as text. To be called in the UI thread. */
+	private static List<String> besideProposals() {
+		Shell main = mainShell();
+		return Arrays.stream(Display.getCurrent().getShells()).filter(shell -> shell != main && shell.isVisible())
+				.flatMap(shell -> Window.below(shell, StyledText.class).stream()).map(text -> text.getText().replace("\r\n", "\n")).toList();
 	}
 
 	private static List<String> titles(Table table) {

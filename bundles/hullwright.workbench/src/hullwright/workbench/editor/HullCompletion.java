@@ -82,7 +82,7 @@ public final class HullCompletion implements IContentAssistProcessor {
 	}
 
 	private static String explanation(CompletionItem item) {
-		return item.getDocumentation() == null ? null : item.getDocumentation().map(text -> text, MarkupContent::getValue);
+		return item.getDocumentation() == null ? null : InfoText.of(item.getDocumentation().map(text -> text, MarkupContent::getValue));
 	}
 
 	static Position position(IDocument document, int offset) throws BadLocationException {

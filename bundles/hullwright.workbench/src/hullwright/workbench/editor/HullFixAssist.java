@@ -101,7 +101,7 @@ public final class HullFixAssist implements IQuickAssistProcessor {
 
 		@Override
 		public String getAdditionalProposalInfo() {
-			return finding + "\n\n" + FixPreview.of(fix);
+			return InfoText.of(finding + "\n\n" + FixPreview.of(fix));
 		}
 
 		@Override
