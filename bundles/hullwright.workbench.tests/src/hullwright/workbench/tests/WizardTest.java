@@ -29,6 +29,8 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.TableItem;
 import org.eclipse.swt.widgets.Text;
+import org.eclipse.ui.IEditorReference;
+import org.eclipse.ui.IFileEditorInput;
 import org.eclipse.ui.INewWizard;
 import org.eclipse.ui.IWorkbenchCommandConstants;
 import org.eclipse.ui.PlatformUI;
@@ -110,7 +112,14 @@ class WizardTest {
 	}
 
 	private static void close(IProject project) throws Exception {
-		Window.ui(() -> Window.page().closeAllEditors(false));
+		Window.ui(() -> {
+			for (IEditorReference each : Window.page().getEditorReferences()) {
+				if (each.getEditorInput() instanceof IFileEditorInput file && project.equals(file.getFile().getProject())) {
+					Window.page().closeEditor(each.getEditor(false), false);
+				}
+			}
+			return null;
+		});
 		project.delete(true, true, null);
 	}
 

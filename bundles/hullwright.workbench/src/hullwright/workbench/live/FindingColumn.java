@@ -17,7 +17,7 @@ import org.eclipse.ui.views.markers.MarkerItem;
  */
 public final class FindingColumn extends MarkerField {
 
-	private static final int WIDTH = 780;
+	private static final int WIDTH = 460;
 	private static final Comparator<MarkerItem> WORST_FIRST = Comparator
 			.comparingInt((MarkerItem item) -> item.getAttributeValue(IMarker.SEVERITY, IMarker.SEVERITY_INFO)).reversed()
 			.thenComparing(item -> item.getAttributeValue(IMarker.MESSAGE, ""));
