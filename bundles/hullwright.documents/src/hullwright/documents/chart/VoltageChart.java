@@ -10,6 +10,7 @@ import hullwright.analysis.line.BackboneLength;
 import hullwright.analysis.power.DeviceReading;
 import hullwright.analysis.power.PowerFlow;
 import hullwright.analysis.power.SpanReading;
+import hullwright.analysis.wiring.Medium;
 import hullwright.documents.scene.Extent;
 import hullwright.documents.scene.Ink;
 import hullwright.documents.scene.Point;
@@ -108,7 +109,8 @@ final class VoltageChart {
 	/** The pieces of the line that are fed, element by element of the backbone. */
 	private List<List<Sample>> line(Backbone backbone, BackboneLength length) {
 		Map<String, List<SpanReading>> byElement = new HashMap<>();
-		flow.spans().forEach(reading -> byElement.computeIfAbsent(reading.span().element(), none -> new ArrayList<>()).add(reading));
+		// a contact is named after the cable, too, and takes no length
+		flow.spans().stream().filter(reading -> reading.span().medium() instanceof Medium.Conductors).forEach(reading -> byElement.computeIfAbsent(reading.span().element(), none -> new ArrayList<>()).add(reading));
 		List<List<Sample>> pieces = new ArrayList<>();
 		List<Sample> piece = new ArrayList<>();
 		for (int i = 0; i < backbone.elements().size(); i++) {

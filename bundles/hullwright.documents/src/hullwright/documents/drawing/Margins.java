@@ -117,11 +117,13 @@ final class Margins {
 		return String.format(Locale.ROOT, "%.2f V", voltage.volts());
 	}
 
+	/** Three figures at the most: no catalog knows more. */
 	private static String amperes(Current current) {
-		return String.format(Locale.ROOT, "%.2f A", current.amperes());
+		return String.format(Locale.ROOT, current.amperes() >= 9.995 ? "%.1f A" : "%.2f A", current.amperes());
 	}
 
 	private static String metres(Length length) {
-		return new Length(Math.round(length.metres() * 10) / 10.0).toString();
+		double parts = length.metres() >= 100 ? 1 : 10;
+		return new Length(Math.round(length.metres() * parts) / parts).toString();
 	}
 }

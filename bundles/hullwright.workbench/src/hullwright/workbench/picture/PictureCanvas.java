@@ -88,18 +88,15 @@ public final class PictureCanvas extends Canvas {
 		return Optional.ofNullable(scene);
 	}
 
-	/** The colours. */
-	public void colours(Palette colours) {
-		if (palette != colours) {
-			palette = colours;
+	/** Light or dark as the theme has the view around it, which may change at any time. */
+	private void followTheme() {
+		Color ground = getParent().getBackground();
+		boolean dark = ground.getRed() * 0.299 + ground.getGreen() * 0.587 + ground.getBlue() * 0.114 < 110;
+		Palette wanted = dark ? Palette.DARK : Palette.LIGHT;
+		if (palette != wanted) {
+			palette = wanted;
 			forgetPainter();
-			redraw();
 		}
-	}
-
-	/** The colours in use. */
-	public Palette colours() {
-		return palette;
 	}
 
 	/** Marks the things that stand for these elements, and brings the first of them into view. */
@@ -216,6 +213,7 @@ public final class PictureCanvas extends Canvas {
 	}
 
 	private void paint(Event event) {
+		followTheme();
 		Rectangle area = getClientArea();
 		int ground = palette.of(Ink.GROUND);
 		event.gc.setBackground(new Color(ground >> 16 & 0xff, ground >> 8 & 0xff, ground & 0xff));

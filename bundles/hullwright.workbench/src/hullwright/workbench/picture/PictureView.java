@@ -4,7 +4,6 @@
  */
 package hullwright.workbench.picture;
 
-import hullwright.documents.scene.Palette;
 import hullwright.documents.scene.Scene;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -16,7 +15,6 @@ import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.StackLayout;
-import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
@@ -134,7 +132,6 @@ public abstract class PictureView extends ViewPart {
 	}
 
 	private void put(Scene scene) {
-		canvas.colours(isDark() ? Palette.DARK : Palette.LIGHT);
 		layout.topControl = canvas;
 		stack.layout();
 		canvas.show(scene);
@@ -148,12 +145,6 @@ public abstract class PictureView extends ViewPart {
 				}
 			});
 		}
-	}
-
-	/** Whether the window is dark, by the ground that the theme gives to views. */
-	private boolean isDark() {
-		Color ground = page.getBackground();
-		return ground.getRed() * 0.299 + ground.getGreen() * 0.587 + ground.getBlue() * 0.114 < 110;
 	}
 
 	@Override
