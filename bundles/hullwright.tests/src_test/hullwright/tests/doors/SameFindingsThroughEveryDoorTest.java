@@ -12,6 +12,7 @@ import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
 import com.google.gson.JsonParser;
 import java.io.IOException;
+import java.io.InputStream;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -27,7 +28,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * The command line and the language server, as real processes, find the same in all examples.
+ * The command line and the language server, as real processes, find the same in all examples: that which is written down in
+ * {@code findings-of-examples.txt} beside this test. The live editor is held to the same list where there is a window, by
+ * {@code SameFindingsInTheEditorTest}.
  */
 class SameFindingsThroughEveryDoorTest {
 
@@ -51,6 +54,7 @@ class SameFindingsThroughEveryDoorTest {
 	void theCommandLineAndTheLanguageServerSayTheSame(String example) throws Exception {
 		Path project = copy(EXAMPLES.resolve(example), folder.toRealPath().resolve(example));
 		TreeSet<String> printed = printed(project);
+		assertEquals(String.join("\n", writtenDown(example)), String.join("\n", printed), "as the list beside this test has it");
 		try (ScriptedEditor editor = new ScriptedEditor(start("serve"))) {
 			editor.open(project);
 			List<Path> texts = texts(project);
@@ -67,6 +71,15 @@ class SameFindingsThroughEveryDoorTest {
 			}
 			assertEquals(String.join("\n", printed), String.join("\n", published));
 			assertEquals(0, editor.end(), "the exit status of the server");
+		}
+	}
+
+	private static TreeSet<String> writtenDown(String example) throws IOException {
+		try (InputStream list = SameFindingsThroughEveryDoorTest.class.getResourceAsStream("findings-of-examples.txt")) {
+			TreeSet<String> findings = new TreeSet<>();
+			new String(list.readAllBytes(), StandardCharsets.UTF_8).lines().filter(line -> line.startsWith(example + "/"))
+					.forEach(line -> findings.add(line.substring(example.length() + 1)));
+			return findings;
 		}
 	}
 
