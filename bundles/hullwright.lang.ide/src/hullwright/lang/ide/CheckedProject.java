@@ -24,7 +24,7 @@ import org.eclipse.lsp4j.Range;
 /**
  * The latest check of a project.
  *
- * @param number never used twice, so that a diagnostic can say which check it came from
+ * @param number of one check, or of several that found the same, so that a diagnostic can say which check it came from
  * @param folder the project's folder
  * @param request what was checked
  * @param report what was found

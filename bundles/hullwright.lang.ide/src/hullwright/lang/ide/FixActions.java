@@ -55,6 +55,11 @@ final class FixActions {
 		latest.put(project.folder(), project);
 	}
 
+	/** The latest check of a project, if there was one. */
+	Optional<CheckedProject> latest(Path folder) {
+		return Optional.ofNullable(latest.get(folder));
+	}
+
 	void forget(Path folder) {
 		latest.remove(folder);
 	}

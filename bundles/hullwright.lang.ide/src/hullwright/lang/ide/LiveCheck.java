@@ -177,7 +177,7 @@ final class LiveCheck {
 			boats.update(project, snapshot, () -> !openIn(project).equals(seen));
 			CheckRequest request = CheckRequest.ofAll(snapshot, LocalDate.now());
 			CheckReport report = checker.check(request, () -> !openIn(project).equals(seen));
-			CheckedProject checked = new CheckedProject(++checks, project, request, report);
+			CheckedProject checked = new CheckedProject(number(project, report), project, request, report);
 			fixes.update(checked);
 			publish(checked, seen);
 			failing.remove(project);
@@ -192,6 +192,12 @@ final class LiveCheck {
 			tellOnce(project, "The check of " + project.getFileName() + " failed inside Hullwright; what is shown may be out of date. "
 					+ "The log has the details.");
 		}
+	}
+
+	/** What is found again as it was keeps its number, so that what somebody asks about it meanwhile can be answered. */
+	private long number(Path project, CheckReport report) {
+		return fixes.latest(project).filter(before -> before.report().findings().equals(report.findings())).map(CheckedProject::number)
+				.orElseGet(() -> ++checks);
 	}
 
 	/** Not with every key: once, until the project can be checked again. */

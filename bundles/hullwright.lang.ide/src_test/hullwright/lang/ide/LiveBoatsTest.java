@@ -19,11 +19,16 @@ import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Predicate;
 import org.eclipse.lsp4j.ClientCapabilities;
+import org.eclipse.lsp4j.CodeActionContext;
+import org.eclipse.lsp4j.CodeActionParams;
+import org.eclipse.lsp4j.Diagnostic;
 import org.eclipse.lsp4j.DidChangeTextDocumentParams;
 import org.eclipse.lsp4j.DidOpenTextDocumentParams;
 import org.eclipse.lsp4j.InitializeParams;
 import org.eclipse.lsp4j.InitializedParams;
+import org.eclipse.lsp4j.PublishDiagnosticsParams;
 import org.eclipse.lsp4j.TextDocumentContentChangeEvent;
+import org.eclipse.lsp4j.TextDocumentIdentifier;
 import org.eclipse.lsp4j.TextDocumentItem;
 import org.eclipse.lsp4j.VersionedTextDocumentIdentifier;
 import org.eclipse.lsp4j.WorkspaceClientCapabilities;
@@ -65,6 +70,7 @@ class LiveBoatsTest {
 	@TempDir
 	private Path folder;
 	private final BlockingQueue<LiveBoat> seen = new LinkedBlockingQueue<>();
+	private final RecordingClient client = new RecordingClient();
 	private LanguageServer server;
 	private Path series;
 
@@ -79,7 +85,7 @@ class LiveBoatsTest {
 	}
 
 	private <S extends LanguageServer & LanguageClientAware> LanguageServer start(S fresh) throws Exception {
-		fresh.connect(new RecordingClient());
+		fresh.connect(client);
 		InitializeParams params = new InitializeParams();
 		params.setWorkspaceFolders(List.of(new WorkspaceFolder(Places.uri(folder.toRealPath()), "test")));
 		WorkspaceClientCapabilities workspace = new WorkspaceClientCapabilities();
@@ -162,6 +168,20 @@ class LiveBoatsTest {
 
 	private static boolean lacksTerminator(LiveBoat boat) {
 		return boat.findings().stream().anyMatch(finding -> finding.rule().equals("cabling/terminator-missing"));
+	}
+
+	@Test
+	void choosingAnotherBoatLeavesTheFixesOfWhatWasFound() throws Exception {
+		server.getTextDocumentService().didOpen(new DidOpenTextDocumentParams(
+				new TextDocumentItem(Places.uri(series), "hull", 1, SERIES.replace("terminator right : endMale", ""))));
+		PublishDiagnosticsParams published = client.next(list -> RecordingClient.texts(list).stream().anyMatch(text -> text.startsWith("cabling/terminator-missing")));
+		Diagnostic missing = published.getDiagnostics().stream().filter(each -> each.getCode().getLeft().equals("cabling/terminator-missing")).findFirst().orElseThrow();
+
+		HullServer.boats(server).choose("Dinghy", new WantedBoats.Sold("7"));
+		next(each -> each.boat().filter(boat -> boat.selection().hull().isPresent()).isPresent());
+		client.next(list -> list.getUri().equals(published.getUri()));
+		assertTrue(!server.getTextDocumentService().codeAction(new CodeActionParams(new TextDocumentIdentifier(published.getUri()), missing.getRange(),
+				new CodeActionContext(List.of(missing)))).get(60, TimeUnit.SECONDS).isEmpty(), "the terminator can still be added");
 	}
 
 	@Test
