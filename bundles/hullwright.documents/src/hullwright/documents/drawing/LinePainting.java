@@ -14,7 +14,6 @@ import hullwright.network.Element;
 import hullwright.network.Fitting;
 import hullwright.network.part.FeedThrough;
 import hullwright.quantity.Length;
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -36,7 +35,7 @@ final class LinePainting {
 		Pencil pencil = new Pencil();
 		Ink ink = ink(line);
 		pencil.run(stroke(line, ink), line.course);
-		List<Point> label = longest(line);
+		List<Point> label = LevelStretch.of(line.course);
 		if (line.kind == Connection.Kind.DROP || line.kind == Connection.Kind.JOIN) {
 			legs(line, ink, pencil, label);
 		}
@@ -133,20 +132,5 @@ final class LinePainting {
 			total = leg instanceof CableRun cable ? total.plus(cable.length()) : total;
 		}
 		return total.si() == 0 ? "" : total.toString();
-	}
-
-	/** The longest level stretch of a line, or the whole of one that has none. */
-	private static List<Point> longest(Connection line) {
-		List<Point> best = new ArrayList<>(List.of(line.course.get(0), line.course.get(line.course.size() - 1)));
-		double length = -1;
-		for (int i = 1; i < line.course.size(); i++) {
-			Point from = line.course.get(i - 1);
-			Point to = line.course.get(i);
-			if (from.y() == to.y() && Math.abs(from.x() - to.x()) > length) {
-				length = Math.abs(from.x() - to.x());
-				best = List.of(from, to);
-			}
-		}
-		return best;
 	}
 }

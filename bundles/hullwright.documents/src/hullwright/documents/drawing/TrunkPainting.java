@@ -73,7 +73,7 @@ final class TrunkPainting {
 			page.run(Stroke.of(ink, THICK), course);
 			return;
 		}
-		List<Point> on = level(course);
+		List<Point> on = LevelStretch.of(course);
 		page.run(Stroke.of(ink, THICK), course);
 		double from = Math.min(on.get(0).x(), on.get(1).x());
 		double to = Math.max(on.get(0).x(), on.get(1).x());
@@ -99,20 +99,6 @@ final class TrunkPainting {
 				+ cable.cable().map(data -> " of " + CardFace.title(data.identity())).orElse("")
 				+ margins.ofCableInFull(cable.name()).map(current -> "\n" + current).orElse("") + marks.messages(cable.name());
 		page.add(new Shape.Thing(cable.name(), tip, new Extent(from, y - 16, to - from, 32), pencil.shapes()));
-	}
-
-	/** The longest level stretch of a way. */
-	private static List<Point> level(List<Point> course) {
-		List<Point> best = List.of(course.get(0), course.get(course.size() - 1));
-		double length = -1;
-		for (int i = 1; i < course.size(); i++) {
-			double reach = Math.abs(course.get(i).x() - course.get(i - 1).x());
-			if (course.get(i).y() == course.get(i - 1).y() && reach > length) {
-				length = reach;
-				best = List.of(course.get(i - 1), course.get(i));
-			}
-		}
-		return best;
 	}
 
 	private void stop(Trunk trunk, Stay stay, Stop stop, Ink ink, Pencil page) {
