@@ -50,6 +50,8 @@ class NetworkViewTest {
 			Window.page().activate(bench.editor());
 			return null;
 		});
+		Window.until("the boat of this project is in view", () -> BoatInView.get().current().map(boat -> boat.folder().getFileName().toString()),
+				folder -> folder.filter(name::equals).isPresent());
 		return bench;
 	}
 

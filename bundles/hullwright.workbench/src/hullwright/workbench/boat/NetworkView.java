@@ -32,6 +32,11 @@ public final class NetworkView extends BoatPictureView {
 	private static final int MANY_DEVICES = 150;
 
 	private final ISelectionListener caret = this::selected;
+	private PlaceInText place;
+
+	/** Where the caret is, line and column counted from 1. */
+	private record PlaceInText(Path file, int line, int column) {
+	}
 
 	@Override
 	public void createPartControl(Composite parent) {
@@ -56,7 +61,7 @@ public final class NetworkView extends BoatPictureView {
 	}
 
 	private void selected(IWorkbenchPart part, ISelection selection) {
-		if (places().isEmpty() || !(part instanceof ITextEditor editor) || !(selection instanceof ITextSelection text)) {
+		if (!(part instanceof ITextEditor editor) || !(selection instanceof ITextSelection text)) {
 			return;
 		}
 		IFile file = Adapters.adapt(editor.getEditorInput(), IFile.class);
@@ -64,9 +69,17 @@ public final class NetworkView extends BoatPictureView {
 		if (file == null || file.getLocation() == null || document == null) {
 			return;
 		}
-		Optional<Integer> column = column(document, text);
-		if (column.isPresent()) {
-			Set<String> here = places().get().at(Path.of(file.getLocationURI()).toAbsolutePath().normalize(), text.getStartLine() + 1, column.get());
+		column(document, text).ifPresent(column -> {
+			place = new PlaceInText(Path.of(file.getLocationURI()).toAbsolutePath().normalize(), text.getStartLine() + 1, column);
+			pictureShown();
+		});
+	}
+
+	/** Marks what stands at the caret, also when that was there before the picture. */
+	@Override
+	protected void pictureShown() {
+		if (place != null && places().isPresent()) {
+			Set<String> here = places().get().at(place.file(), place.line(), place.column());
 			if (!here.isEmpty()) {
 				canvas().choose(here);
 			}

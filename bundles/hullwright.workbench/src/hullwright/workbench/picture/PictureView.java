@@ -135,6 +135,12 @@ public abstract class PictureView extends ViewPart {
 		layout.topControl = canvas;
 		stack.layout();
 		canvas.show(scene);
+		pictureShown();
+	}
+
+	/** Called in the UI thread whenever another picture is shown. */
+	protected void pictureShown() {
+		// nothing depends on it here
 	}
 
 	private void onUiThread(Runnable task) {
