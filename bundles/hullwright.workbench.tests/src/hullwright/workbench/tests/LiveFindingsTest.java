@@ -82,6 +82,21 @@ class LiveFindingsTest {
 	}
 
 	@Test
+	void whatWasNotCheckedIsForgottenOnceItIsMendedAndSaved() throws Exception {
+		try (Bench bench = Bench.open("unreadable", Map.of("yard.hull", Bench.PROFILE, "dinghy.hull", SmallBoat.TEXT), "dinghy.hull")) {
+			bench.type("tee block : block4", "tee block :: block4");
+			bench.save();
+			Window.until("the project says that a file was read no further", () -> Bench.markers(bench.file().getProject()),
+					found -> found.stream().anyMatch(text -> text.contains("Not checked: ")));
+
+			bench.type("tee block :: block4", "tee block : block4");
+			Window.until("the text is found sound while it is not saved", bench::annotations, List::isEmpty);
+			bench.save();
+			Window.until("nothing is left to say", () -> Bench.markers(bench.file().getProject()), List::isEmpty);
+		}
+	}
+
+	@Test
 	void closingWithoutSavingBringsBackWhatTheDiskSays() throws Exception {
 		Bench bench = bench("regret", SmallBoat.TEXT);
 		try {

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentHashMap;
 import org.eclipse.core.resources.IMarker;
@@ -35,6 +36,8 @@ final class Findings implements LanguageClient {
 	private final LanguageService service;
 	private final OpenDocuments documents;
 	private final Map<Path, List<Diagnostic>> latest = new ConcurrentHashMap<>();
+	/** The files and folders whose findings are not in the list yet. */
+	private final Set<Path> waiting = ConcurrentHashMap.newKeySet();
 
 	Findings(LanguageService service, OpenDocuments documents) {
 		this.service = service;
@@ -62,9 +65,19 @@ final class Findings implements LanguageClient {
 		latest.put(path, diagnostics);
 		Optional<OpenDocument> document = documents.at(path);
 		document.ifPresent(open -> onUiThread(() -> show(open, params.getVersion(), diagnostics)));
-		// below a folder any file may be the one whose unsaved text this is about; it is told again when that is saved
-		if (!documents.anyUnsavedIn(path)) {
-			FileUris.resource(path).ifPresent(resource -> new FindingMarkers(resource, diagnostics).schedule());
+		waiting.add(path);
+		listWhatCanBe();
+	}
+
+	/**
+	 * The list is about saved text. Below a folder any file may be the one whose unsaved text something is about, so what is about
+	 * the folder waits until all are saved.
+	 */
+	private void listWhatCanBe() {
+		for (Path path : waiting) {
+			if (!documents.anyUnsavedIn(path) && waiting.remove(path)) {
+				FileUris.resource(path).ifPresent(resource -> new FindingMarkers(resource, of(path)).schedule());
+			}
 		}
 	}
 

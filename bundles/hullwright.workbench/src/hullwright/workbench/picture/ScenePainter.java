@@ -73,12 +73,7 @@ final class ScenePainter {
 			transform.translate((float) originX, (float) originY);
 			transform.scale((float) zoom, (float) zoom);
 			gc.setTransform(transform);
-			for (Shape.Thing thing : chosen.isEmpty() ? List.<Shape.Thing>of() : scene.things()) {
-				if (chosen.contains(thing.element())) {
-					halo(gc, thing.extent());
-				}
-			}
-			shapes(gc, scene.shapes(), visible);
+			shapes(gc, scene.shapes(), visible, chosen);
 		} finally {
 			gc.setTransform(before);
 			transform.dispose();
@@ -95,10 +90,14 @@ final class ScenePainter {
 		gc.drawRoundRectangle((int) wide.x(), (int) wide.y(), (int) wide.width(), (int) wide.height(), 10, 10);
 	}
 
-	private void shapes(GC gc, List<Shape> shapes, Extent visible) {
+	private void shapes(GC gc, List<Shape> shapes, Extent visible, Set<String> chosen) {
 		for (Shape shape : shapes) {
 			if (shape instanceof Shape.Thing thing) {
-				shapes(gc, thing.shapes(), visible);
+				// on what lies under it, and under what it consists of
+				if (chosen.contains(thing.element())) {
+					halo(gc, thing.extent());
+				}
+				shapes(gc, thing.shapes(), visible, chosen);
 			} else if (meets(shape.extent(), visible)) {
 				shape(gc, shape);
 			}
