@@ -72,6 +72,7 @@ public final class NetworkView extends BoatPictureView {
 		column(document, text).ifPresent(column -> {
 			place = new PlaceInText(Path.of(file.getLocationURI()).toAbsolutePath().normalize(), text.getStartLine() + 1, column);
 			pictureShown();
+			canvas().revealChosen();
 		});
 	}
 

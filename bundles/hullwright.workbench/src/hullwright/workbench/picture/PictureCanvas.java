@@ -99,13 +99,24 @@ public final class PictureCanvas extends Canvas {
 		}
 	}
 
-	/** Marks the things that stand for these elements, and brings the first of them into view. */
+	/** Marks the things that stand for these elements, and brings them into view unless they were marked before. */
 	public void choose(Set<String> elements) {
 		if (scene != null && !elements.equals(chosen)) {
 			chosen = Set.copyOf(elements);
-			scene.things().stream().filter(thing -> chosen.contains(thing.element())).findFirst().ifPresent(thing -> reveal(thing.extent()));
+			revealChosen();
 			redraw();
 		}
+	}
+
+	/** Brings what is marked into view. */
+	public void revealChosen() {
+		placeOfChosen().ifPresent(this::reveal);
+	}
+
+	/** Of several things with one name the last one: a device rather than its drop. */
+	private Optional<Extent> placeOfChosen() {
+		return scene == null ? Optional.empty() : scene.things().stream().filter(thing -> chosen.contains(thing.element())).map(Shape.Thing::extent)
+				.reduce((earlier, later) -> later);
 	}
 
 	/** The elements that are marked. */
@@ -135,14 +146,21 @@ public final class PictureCanvas extends Canvas {
 		zoomTo(1, getClientArea().width / 2, getClientArea().height / 2);
 	}
 
-	/** Makes it larger about the middle. */
+	/** Makes it larger about what is marked, or about the middle. */
 	public void zoomIn() {
-		zoomTo(zoom * STEP, getClientArea().width / 2, getClientArea().height / 2);
+		zoomBy(STEP);
 	}
 
-	/** Makes it smaller about the middle. */
+	/** Makes it smaller about what is marked, or about the middle. */
 	public void zoomOut() {
-		zoomTo(zoom / STEP, getClientArea().width / 2, getClientArea().height / 2);
+		zoomBy(1 / STEP);
+	}
+
+	private void zoomBy(double factor) {
+		Rectangle area = getClientArea();
+		Point about = placeOfChosen().map(at -> new Point((int) ((at.x() + at.width() / 2) * zoom - x), (int) ((at.y() + at.height() / 2) * zoom - y)))
+				.filter(area::contains).orElse(new Point(area.width / 2, area.height / 2));
+		zoomTo(zoom * factor, about.x, about.y);
 	}
 
 	/** Dots for each unit of the picture. */
