@@ -30,6 +30,9 @@ import java.util.Optional;
  */
 final class BarCharts {
 
+	/** A share beyond every limit, for what has no bound. */
+	private static final double UNBOUNDED = 2;
+
 	private BarCharts() {
 	}
 
@@ -106,7 +109,7 @@ final class BarCharts {
 
 	private static double share(MessageResponse response) {
 		double every = response.message().release().interval().seconds();
-		return response.time() instanceof ResponseTime.Bounded bounded && every > 0 ? bounded.worst().seconds() / every : 2;
+		return response.time() instanceof ResponseTime.Bounded bounded && every > 0 ? bounded.worst().seconds() / every : UNBOUNDED;
 	}
 
 	/** Serial lines in the order of the text, with the mark of what practice fills. */

@@ -49,8 +49,8 @@ public enum FigureChart {
 	 */
 	public Chart of(Figures figures, String state, PowerCondition condition) {
 		return switch (this) {
-		case VOLTAGE -> new VoltageChart(figures, flow(figures, state), condition).chart();
-		case CURRENT -> BarCharts.currents(figures, condition.of(flow(figures, state)));
+		case VOLTAGE -> new VoltageChart(figures, electrics(figures, state), condition).chart();
+		case CURRENT -> BarCharts.currents(figures, condition.of(electrics(figures, state)));
 		case BUS_LOAD -> BarCharts.busLoad(figures);
 		case RESPONSE -> BarCharts.responses(figures);
 		case SERIAL -> BarCharts.serialLines(figures);
@@ -67,7 +67,7 @@ public enum FigureChart {
 		return name(busiest(figures.electrics().states()));
 	}
 
-	private static StateElectrics flow(Figures figures, String state) {
+	private static StateElectrics electrics(Figures figures, String state) {
 		List<StateElectrics> states = figures.electrics().states();
 		return states.stream().filter(each -> name(each).equals(state)).findFirst().orElseGet(() -> busiest(states));
 	}

@@ -34,8 +34,12 @@ final class Margins {
 
 	private final Map<String, DeviceReading> devices = new HashMap<>();
 	private final Map<String, SpanReading> cables = new HashMap<>();
-	private final Map<String, EntryReading> entries = new HashMap<>();
+	private final Map<SupplyAtPart, EntryReading> entries = new HashMap<>();
 	private final Map<String, List<String>> networks = new HashMap<>();
+
+	/** A supply where it enters; one may enter at several parts. */
+	private record SupplyAtPart(String supply, String part) {
+	}
 
 	private Margins() {
 	}
@@ -64,7 +68,7 @@ final class Margins {
 				.forEach(reading -> devices.merge(reading.device(), reading, (one, other) -> one.voltage().compareTo(other.voltage()) <= 0 ? one : other));
 		flow.spans().stream().filter(reading -> reading.span().medium() instanceof Medium.Conductors)
 				.forEach(reading -> cables.merge(reading.span().element(), reading, (one, other) -> one.larger().compareTo(other.larger()) >= 0 ? one : other));
-		flow.entries().stream().filter(EntryReading::on).forEach(reading -> entries.merge(reading.entry().supply() + "\n" + reading.entry().part(), reading,
+		flow.entries().stream().filter(EntryReading::on).forEach(reading -> entries.merge(new SupplyAtPart(reading.entry().supply(), reading.entry().part()), reading,
 				(one, other) -> one.current().compareTo(other.current()) >= 0 ? one : other));
 	}
 
@@ -105,7 +109,7 @@ final class Margins {
 
 	/** What flows in where a supply enters at a part. */
 	Optional<String> ofEntry(String supply, String part) {
-		return Optional.ofNullable(entries.get(supply + "\n" + part)).map(EntryReading::current).map(Margins::amperes);
+		return Optional.ofNullable(entries.get(new SupplyAtPart(supply, part))).map(EntryReading::current).map(Margins::amperes);
 	}
 
 	/** What a network as a whole has left. */

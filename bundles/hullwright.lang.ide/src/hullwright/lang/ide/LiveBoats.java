@@ -35,13 +35,16 @@ public final class LiveBoats {
 	private final Checker checker;
 	private final Consumer<Path> recheck;
 	private final List<Consumer<LiveBoat>> listeners = new CopyOnWriteArrayList<>();
-	/** The wish for each series, by project and name. */
-	private final Map<String, WantedBoats> wishes = new HashMap<>();
+	private final Map<SeriesOfProject, WantedBoats> wishes = new HashMap<>();
 	/** The file and the series last seen in a project. */
 	private final Map<Path, String> fileOf = new HashMap<>();
 	private final Map<Path, String> seriesOf = new HashMap<>();
 	private Path project;
 	private volatile LiveBoat current;
+
+	/** A series by its name; projects may have series of the same name. */
+	private record SeriesOfProject(Path project, String series) {
+	}
 
 	/**
 	 * @param checker the engine
@@ -87,7 +90,7 @@ public final class LiveBoats {
 				return;
 			}
 			folder = project;
-			wishes.put(folder + "\n" + series, boat);
+			wishes.put(new SeriesOfProject(folder, series), boat);
 			seriesOf.put(folder, series);
 		}
 		recheck.accept(folder);
@@ -95,7 +98,7 @@ public final class LiveBoats {
 
 	/** Which boat of a series of the project in view is asked for. */
 	public synchronized WantedBoats wanted(String series) {
-		return wishes.getOrDefault(project + "\n" + series, new WantedBoats.Plainest());
+		return wishes.getOrDefault(new SeriesOfProject(project, series), new WantedBoats.Plainest());
 	}
 
 	/** Looks at a project that has changed; does nothing if its boats are not in view. */

@@ -12,6 +12,7 @@ import hullwright.workbench.live.AtWork;
 import hullwright.workbench.live.ProjectText;
 import java.io.IOException;
 import java.lang.reflect.InvocationTargetException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
@@ -77,7 +78,7 @@ public final class ExportFindings extends Wizard implements IExportWizard {
 		try {
 			Snapshot snapshot = Snapshot.ofFolder(folder);
 			CheckReport report = ProjectText.engine().check(CheckRequest.ofAll(snapshot, LocalDate.now()), monitor::isCanceled);
-			WholeText.write(file, form.written(new ProjectReport(folder.getFileName().toString(), report), snapshot));
+			WholeFile.write(file, form.written(new ProjectReport(folder.getFileName().toString(), report), snapshot).getBytes(StandardCharsets.UTF_8));
 		} catch (CancellationException e) {
 			throw new InterruptedException();
 		} catch (IOException e) {

@@ -8,7 +8,6 @@ import org.eclipse.jface.action.Action;
 import org.eclipse.jface.action.IMenuManager;
 import org.eclipse.jface.action.IToolBarManager;
 import org.eclipse.jface.action.Separator;
-import org.eclipse.jface.resource.ImageDescriptor;
 import org.eclipse.jface.resource.ResourceLocator;
 
 /**
@@ -50,8 +49,6 @@ public final class PictureActions {
 		action.setToolTipText(key.isEmpty() ? name : name + " (" + key + ")");
 		if (icon != null) {
 			ResourceLocator.imageDescriptorFromBundle("hullwright.workbench", icon).ifPresent(action::setImageDescriptor);
-		} else {
-			action.setImageDescriptor((ImageDescriptor) null);
 		}
 		return action;
 	}

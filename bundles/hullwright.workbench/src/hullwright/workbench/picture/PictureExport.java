@@ -9,12 +9,11 @@ import hullwright.documents.scene.Ink;
 import hullwright.documents.scene.Palette;
 import hullwright.documents.scene.Scene;
 import hullwright.documents.scene.SvgWriter;
+import hullwright.workbench.export.WholeFile;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.Locale;
 import java.util.Set;
 import org.eclipse.core.resources.IContainer;
@@ -110,13 +109,7 @@ public final class PictureExport {
 	}
 
 	private static void write(Path file, byte[] content) throws IOException {
-		Path written = Files.createTempFile(file.toAbsolutePath().getParent(), ".picture", ".new");
-		try {
-			Files.write(written, content);
-			Files.move(written, file, StandardCopyOption.REPLACE_EXISTING);
-		} finally {
-			Files.deleteIfExists(written);
-		}
+		WholeFile.write(file, content);
 		for (IContainer folder : ResourcesPlugin.getWorkspace().getRoot().findContainersForLocationURI(file.toAbsolutePath().getParent().toUri())) {
 			try {
 				folder.refreshLocal(IResource.DEPTH_ONE, null);

@@ -5,12 +5,7 @@
 package hullwright.workbench.writing;
 
 import org.eclipse.jface.text.BadLocationException;
-import org.eclipse.jface.text.ITextViewer;
-import org.eclipse.jface.text.reconciler.IReconciler;
-import org.eclipse.jface.text.reconciler.IReconcilingStrategy;
 import org.eclipse.jface.text.source.ISourceViewer;
-import org.eclipse.swt.custom.CaretListener;
-import org.eclipse.swt.custom.StyledText;
 import org.eclipse.ui.IEditorPart;
 import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.PlatformUI;
@@ -18,44 +13,22 @@ import org.eclipse.ui.PlatformUI;
 /**
  * Shows in the status line where in the boat the caret is.
  */
-public final class WhereShown implements IReconciler {
+public final class WhereShown extends CaretReconciler {
 
 	private static final int PAUSE_MILLIS = 150;
 
-	private final Runnable show = this::show;
-	private final CaretListener moved = event -> event.display.timerExec(PAUSE_MILLIS, show);
-	private ISourceViewer viewer;
-
-	@Override
-	public void install(ITextViewer installed) {
-		if (installed instanceof ISourceViewer source) {
-			viewer = source;
-			viewer.getTextWidget().addCaretListener(moved);
-		}
+	/** Installed by the platform. */
+	public WhereShown() {
+		super(PAUSE_MILLIS);
 	}
 
 	@Override
-	public void uninstall() {
-		StyledText text = viewer == null ? null : viewer.getTextWidget();
-		if (text != null && !text.isDisposed()) {
-			text.removeCaretListener(moved);
-			text.getDisplay().timerExec(-1, show);
-		}
-		viewer = null;
-	}
-
-	@Override
-	public IReconcilingStrategy getReconcilingStrategy(String contentType) {
-		return null;
-	}
-
-	private void show() {
-		StyledText text = viewer == null ? null : viewer.getTextWidget();
+	void caretRests(ISourceViewer at) {
 		IWorkbenchWindow window = PlatformUI.getWorkbench().getActiveWorkbenchWindow();
 		IEditorPart editor = window == null || window.getActivePage() == null ? null : window.getActivePage().getActiveEditor();
-		if (text != null && !text.isDisposed() && text.isFocusControl() && editor != null && viewer.getDocument() != null) {
+		if (at.getTextWidget().isFocusControl() && editor != null) {
 			try {
-				StatusLine.say(editor, WhereInBoat.at(viewer.getDocument(), viewer.getSelectedRange().x));
+				StatusLine.say(editor, WhereInBoat.at(at.getDocument(), at.getSelectedRange().x));
 			} catch (BadLocationException e) {
 				// the text is shorter by now, and the caret elsewhere
 			}

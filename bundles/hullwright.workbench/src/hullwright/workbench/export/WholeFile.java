@@ -5,29 +5,30 @@
 package hullwright.workbench.export;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 
 /**
- * Writes a text into a file whole or not at all: beside it first, then in its place.
+ * Writes files that leave the window whole or not at all: to another file beside, which is then moved.
  */
-final class WholeText {
+public final class WholeFile {
 
-	private WholeText() {
+	private WholeFile() {
 	}
 
 	/**
-	 * Writes it.
+	 * Writes a file, new or in place of what is there.
 	 *
 	 * @throws IOException if it cannot be written; what was there is as it was
 	 */
-	static void write(Path file, String text) throws IOException {
-		Path written = Files.createTempFile(file.toAbsolutePath().getParent(), "." + file.getFileName(), ".new");
+	public static void write(Path file, byte[] content) throws IOException {
+		// not a temporary file of the system, which nobody else might read
+		Path written = file.toAbsolutePath().resolveSibling("." + file.getFileName() + "." + ProcessHandle.current().pid() + ".new");
 		try {
-			Files.write(written, text.getBytes(StandardCharsets.UTF_8));
+			Files.write(written, content, StandardOpenOption.CREATE_NEW);
 			try {
 				Files.move(written, file, StandardCopyOption.ATOMIC_MOVE);
 			} catch (AtomicMoveNotSupportedException e) {
