@@ -15,12 +15,12 @@ import java.util.Set;
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.resources.IMarker;
 import org.eclipse.core.resources.IResource;
-import org.eclipse.core.resources.ResourcesPlugin;
 import org.eclipse.core.resources.WorkspaceJob;
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
+import org.eclipse.core.runtime.jobs.ISchedulingRule;
 import org.eclipse.jface.text.BadLocationException;
 import org.eclipse.jface.text.Document;
 import org.eclipse.jface.text.IDocument;
@@ -57,6 +57,19 @@ final class FindingMarkers extends WorkspaceJob {
 
 	private static final String COLUMN = "column";
 
+	/** The platform lets markers be written at any time, so two lists of one file that came in a row would both be written. */
+	private static final ISchedulingRule ONE_AFTER_THE_OTHER = new ISchedulingRule() {
+		@Override
+		public boolean contains(ISchedulingRule rule) {
+			return rule == this;
+		}
+
+		@Override
+		public boolean isConflicting(ISchedulingRule rule) {
+			return rule == this;
+		}
+	};
+
 	private final IResource resource;
 	private final List<Diagnostic> diagnostics;
 
@@ -65,7 +78,7 @@ final class FindingMarkers extends WorkspaceJob {
 		this.resource = resource;
 		this.diagnostics = diagnostics;
 		setSystem(true);
-		setRule(ResourcesPlugin.getWorkspace().getRuleFactory().markerRule(resource));
+		setRule(ONE_AFTER_THE_OTHER);
 	}
 
 	@Override
