@@ -11,6 +11,7 @@ import hullwright.check.Checker;
 import hullwright.check.WantedBoats;
 import hullwright.documents.drawing.NetworkDrawing;
 import hullwright.documents.scene.Palette;
+import hullwright.documents.scene.PdfWriter;
 import hullwright.documents.scene.Scene;
 import hullwright.documents.scene.SvgWriter;
 import hullwright.network.Boat;
@@ -21,6 +22,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine.ArgGroup;
@@ -32,7 +34,7 @@ import picocli.CommandLine.Option;
  * {@code hullwright draw}: the networks of one boat, laid over the boat.
  */
 @Command(name = "draw", sortOptions = false,
-		description = "Draws one boat: its networks laid over the boat, with what is left of each limit and with the findings, as SVG. "
+		description = "Draws one boat: its networks laid over the boat, with what is left of each limit and with the findings, as SVG or PDF. "
 				+ "It is the drawing that the workbench shows.",
 		footer = { "", "Exit status: 0 drawn, whatever was found; 2 not everything could be." })
 final class DrawCommand implements Callable<Integer> {
@@ -48,7 +50,8 @@ final class DrawCommand implements Callable<Integer> {
 	@ArgGroup
 	private OneBoat oneBoat;
 
-	@Option(names = "--output", paramLabel = "FILE", description = "Write the drawing to this file, whole or not at all; without this, to standard output.")
+	@Option(names = "--output", paramLabel = "FILE", description = "Write the drawing to this file, whole or not at all, as PDF if it is named *.pdf and else as SVG; "
+			+ "without this, as SVG to standard output.")
 	private Path output;
 
 	@Option(names = "--dark", description = "Draw on a dark ground.")
@@ -103,11 +106,13 @@ final class DrawCommand implements Callable<Integer> {
 
 	private void write(Drawn drawn) {
 		Scene scene = NetworkDrawing.of(new Figures(drawn.boat()), drawn.findings());
-		String svg = SvgWriter.write(scene, dark ? Palette.DARK : Palette.LIGHT);
+		Palette palette = dark ? Palette.DARK : Palette.LIGHT;
 		if (output == null) {
-			terminal.out().print(svg);
+			terminal.out().print(SvgWriter.write(scene, palette));
+		} else if (output.getFileName().toString().toLowerCase(Locale.ROOT).endsWith(".pdf")) {
+			WholeFile.writeOrRefuse(output, PdfWriter.write(scene, palette));
 		} else {
-			WholeFile.writeOrRefuse(output, svg);
+			WholeFile.writeOrRefuse(output, SvgWriter.write(scene, palette));
 		}
 	}
 }

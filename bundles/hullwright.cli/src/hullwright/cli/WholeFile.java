@@ -43,8 +43,17 @@ final class WholeFile {
 	 * @throws Refusal if it cannot be written; what was there is as it was
 	 */
 	static void writeOrRefuse(Path file, String text) {
+		writeOrRefuse(file, text.getBytes(StandardCharsets.UTF_8));
+	}
+
+	/**
+	 * Writes a file.
+	 *
+	 * @throws Refusal if it cannot be written; what was there is as it was
+	 */
+	static void writeOrRefuse(Path file, byte[] content) {
 		try {
-			write(file, text.getBytes(StandardCharsets.UTF_8));
+			write(file, content);
 		} catch (IOException e) {
 			throw refusal(file, e);
 		}

@@ -4,11 +4,13 @@
  */
 package hullwright.cli;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
@@ -62,6 +64,16 @@ class DrawCommandTest {
 		Run hopeless = Run.of("draw", EXAMPLES + "first-power-up", "--output", folder.resolve("none/boat.svg").toString());
 		assertEquals(2, hopeless.status());
 		assertTrue(hopeless.err().contains("there is no folder"), hopeless.err());
+	}
+
+	@Test
+	void aFileNamedSoIsWrittenAsPdf() throws IOException {
+		Path file = folder.resolve("boat.PDF");
+		assertEquals(0, Run.of("draw", EXAMPLES + "first-power-up", "--output", file.toString()).status());
+		assertEquals("%PDF-1.", new String(Files.readAllBytes(file), 0, 7, StandardCharsets.US_ASCII));
+		byte[] before = Files.readAllBytes(file);
+		assertEquals(2, Run.of("draw", folder.resolve("none").toString(), "--output", file.toString()).status());
+		assertArrayEquals(before, Files.readAllBytes(file), "what was there stays when nothing can be drawn");
 	}
 
 	@Test

@@ -4,6 +4,7 @@
  */
 package hullwright.tests.documents;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -19,6 +20,7 @@ import hullwright.documents.chart.PowerCondition;
 import hullwright.documents.drawing.NetworkDrawing;
 import hullwright.documents.scene.Extent;
 import hullwright.documents.scene.Palette;
+import hullwright.documents.scene.PdfWriter;
 import hullwright.documents.scene.Scene;
 import hullwright.documents.scene.Shape;
 import hullwright.documents.scene.SvgWriter;
@@ -37,6 +39,9 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 import org.w3c.dom.Document;
@@ -94,7 +99,35 @@ class DrawingsOfExamplesTest {
 			written.add(((Element) groups.item(i)).getAttribute("data-element"));
 		}
 		assertEquals(drawn, written);
+		pdf(scene);
 		charts(figures);
+	}
+
+	/** What another program reads out of the PDF: one page of the picture's size, 96 units to the inch, with all its words. */
+	private static void pdf(Scene scene) throws Exception {
+		byte[] bytes = PdfWriter.write(scene, Palette.LIGHT);
+		assertArrayEquals(bytes, PdfWriter.write(scene, Palette.LIGHT), "the same picture gives the same bytes");
+		try (PDDocument document = Loader.loadPDF(bytes)) {
+			assertEquals(1, document.getNumberOfPages());
+			assertEquals(scene.width() / 96, document.getPage(0).getMediaBox().getWidth() / 72, 0.01);
+			assertEquals(scene.height() / 96, document.getPage(0).getMediaBox().getHeight() / 72, 0.01);
+			PDFTextStripper stripper = new PDFTextStripper();
+			stripper.setSortByPosition(false);
+			String read = stripper.getText(document).replaceAll("\\s+", "");
+			words(scene.shapes()).forEach(words -> assertTrue(read.contains(words.replaceAll("\\s+", "")), () -> "\"" + words + "\" is not in the PDF"));
+		}
+	}
+
+	private static List<String> words(List<Shape> shapes) {
+		List<String> words = new ArrayList<>();
+		for (Shape shape : shapes) {
+			if (shape instanceof Shape.Words line && !line.upwards()) {
+				words.add(line.text());
+			} else if (shape instanceof Shape.Thing thing) {
+				words.addAll(words(thing.shapes()));
+			}
+		}
+		return words;
 	}
 
 	private static List<String> onBoard(Boat boat) {

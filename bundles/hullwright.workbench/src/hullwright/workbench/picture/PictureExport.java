@@ -7,6 +7,7 @@ package hullwright.workbench.picture;
 import hullwright.documents.scene.Extent;
 import hullwright.documents.scene.Ink;
 import hullwright.documents.scene.Palette;
+import hullwright.documents.scene.PdfWriter;
 import hullwright.documents.scene.Scene;
 import hullwright.documents.scene.SvgWriter;
 import hullwright.workbench.export.WholeFile;
@@ -14,6 +15,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import org.eclipse.core.resources.IContainer;
@@ -34,7 +36,7 @@ import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.statushandlers.StatusManager;
 
 /**
- * Saves a picture as a file, whole or not at all: SVG to be used elsewhere, PNG to be looked at.
+ * Saves a picture as a file, whole or not at all: SVG to be used elsewhere, PDF to be passed on, PNG to be looked at.
  */
 public final class PictureExport {
 
@@ -43,6 +45,9 @@ public final class PictureExport {
 
 	/** An image with more dots than this is no help to anybody, and may not fit into memory. */
 	private static final double MOST_DOTS = 60_000_000;
+
+	/** In the order in which they are offered. */
+	private static final List<String> ENDINGS = List.of(".svg", ".pdf", ".png");
 
 	private PictureExport() {
 	}
@@ -53,13 +58,13 @@ public final class PictureExport {
 		}
 		FileDialog dialog = new FileDialog(shell, SWT.SAVE);
 		dialog.setText("Save picture as");
-		dialog.setFilterNames(new String[] { "SVG, for documents and other programs", "PNG, an image" });
-		dialog.setFilterExtensions(new String[] { "*.svg", "*.png" });
+		dialog.setFilterNames(new String[] { "SVG, for documents and other programs", "PDF, to be passed on and printed", "PNG, an image" });
+		dialog.setFilterExtensions(ENDINGS.stream().map(ending -> "*" + ending).toArray(String[]::new));
 		dialog.setFileName(canvas.scene().get().title().replaceAll("[^A-Za-z0-9]+", "-").toLowerCase(Locale.ROOT) + ".svg");
 		dialog.setOverwrite(true);
 		String chosen = dialog.open();
 		if (chosen != null) {
-			String name = chosen.matches(".*\\.[A-Za-z]+") ? chosen : chosen + (dialog.getFilterIndex() == 1 ? ".png" : ".svg");
+			String name = chosen.matches(".*\\.[A-Za-z]+") ? chosen : chosen + ENDINGS.get(Math.max(0, dialog.getFilterIndex()));
 			try {
 				save(canvas.scene().get(), Path.of(name));
 			} catch (IOException e) {
@@ -72,16 +77,18 @@ public final class PictureExport {
 	/**
 	 * Saves a picture; what the file holds follows from its ending. To be called by the UI thread.
 	 *
-	 * @throws IOException if the ending is neither .svg nor .png, or the file cannot be written; what was there is as it was
+	 * @throws IOException if the ending is none of .svg, .pdf and .png, or the file cannot be written; what was there is as it was
 	 */
 	public static void save(Scene scene, Path file) throws IOException {
 		String name = file.getFileName().toString().toLowerCase(Locale.ROOT);
 		if (name.endsWith(".svg")) {
 			write(file, SvgWriter.write(scene, Palette.LIGHT).getBytes(StandardCharsets.UTF_8));
+		} else if (name.endsWith(".pdf")) {
+			write(file, PdfWriter.write(scene, Palette.LIGHT));
 		} else if (name.endsWith(".png")) {
 			write(file, png(scene));
 		} else {
-			throw new IOException("a picture is saved as .svg or .png, not as " + file.getFileName());
+			throw new IOException("a picture is saved as .svg, .pdf or .png, not as " + file.getFileName());
 		}
 	}
 
