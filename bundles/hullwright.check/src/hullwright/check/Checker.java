@@ -28,7 +28,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.WeakHashMap;
-import java.util.function.BooleanSupplier;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
@@ -109,21 +108,21 @@ public final class Checker {
 	/**
 	 * Checks a project, unless it is called off.
 	 *
-	 * @param cancelled asked between boats
+	 * @param observer looks on
 	 * @throws java.util.concurrent.CancellationException if it is called off
 	 */
-	public CheckReport check(CheckRequest request, BooleanSupplier cancelled) {
-		return check(request, cancelled, new CheckClock());
+	public CheckReport check(CheckRequest request, CheckObserver observer) {
+		return check(request, observer, new CheckClock());
 	}
 
 	/**
 	 * Checks a project, unless it is called off.
 	 *
-	 * @param cancelled asked between boats
+	 * @param observer looks on
 	 * @param clock adds up what the time is spent on
 	 * @throws java.util.concurrent.CancellationException if it is called off
 	 */
-	public CheckReport check(CheckRequest request, BooleanSupplier cancelled, CheckClock clock) {
+	public CheckReport check(CheckRequest request, CheckObserver observer, CheckClock clock) {
 		long begun = System.nanoTime();
 		ProjectRules rules = house.of(request.snapshot());
 		ReadProject project;
@@ -144,7 +143,7 @@ public final class Checker {
 		project.problems().stream().filter(problem -> planned.files().contains(problem.origin().file())).forEach(problem -> findings.add(ofText(problem)));
 		profile.problems().forEach(problem -> findings.add(ofText(problem)));
 		begun = lap(clock, CheckClock.Stage.PLANNING, begun);
-		BoatsChecked boats = checkBoats(request, project, wanted, rules, profile, gaps, cancelled, clock);
+		BoatsChecked boats = checkBoats(request, project, wanted, rules, profile, gaps, observer, clock);
 		begun = lap(clock, CheckClock.Stage.CHECKING, begun);
 		rules.failures().forEach(failure -> {
 			findings.add(ofText(failure));
@@ -245,22 +244,26 @@ public final class Checker {
 	}
 
 	private BoatsChecked checkBoats(CheckRequest request, ReadProject project, List<SeriesPlan> wanted, ProjectRules rules, ProfileInForce profile, List<String> gaps,
-			BooleanSupplier cancelled, CheckClock clock) {
+			CheckObserver observer, CheckClock clock) {
 		List<LoadedRule> running = rules.rules().rules().stream().filter(rule -> profile.rules().get(rule.description().id()).on()).toList();
 		Predicate<Origin> places = new KnownPlaces(request.snapshot(), project);
 		BoatsChecked checked = new BoatsChecked(new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
 		List<String> unfit = new ArrayList<>();
-		for (SeriesPlan plan : wanted) {
-			BoatsOfSeries boats = BoatsOfSeries.wanted(plan, request.boats());
+		List<BoatsOfSeries> wantedBoats = wanted.stream().map(plan -> BoatsOfSeries.wanted(plan, request.boats())).toList();
+		FleetProgress progress = new FleetProgress(observer, wantedBoats.stream().mapToInt(boats -> boats.boats().size()).sum());
+		for (int i = 0; i < wanted.size(); i++) {
+			SeriesPlan plan = wanted.get(i);
+			BoatsOfSeries boats = wantedBoats.get(i);
 			List<ReportedFinding> found = List.of();
 			if (!boats.boats().isEmpty() || boats.allOrderable()) {
 				var circumstances = KnownFindings.Circumstances.of(request.boats(), running, profile);
 				SeriesFindings done = known.of(plan, circumstances).orElseGet(() -> rules.watch()
-						.run(() -> new SeriesCheck(plan, boats, running, profile, rules.guard(), places, cancelled, clock)).findings());
+						.run(() -> new SeriesCheck(plan, boats, running, profile, rules.guard(), places, observer, clock), progress::within).findings());
 				known.put(plan, circumstances, done);
 				found = done.reported(rules.guard(), checked.silenced);
 				checked.findings.addAll(found);
 			}
+			progress.done(boats.boats().size());
 			// a finding that says why there is no boat says it better
 			if (!boats.boats().isEmpty() || found.isEmpty()) {
 				boats.gap().ifPresent(boats.boats().isEmpty() ? unfit::add : gaps::add);

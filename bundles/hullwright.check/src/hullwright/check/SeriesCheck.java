@@ -22,7 +22,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
-import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
 
@@ -39,21 +38,22 @@ final class SeriesCheck {
 	private final ProfileInForce profile;
 	private final RuleGuard guard;
 	private final Predicate<Origin> known;
-	private final BooleanSupplier cancelled;
+	private final CheckObserver observer;
 	private final CheckClock clock;
+	private volatile int checked;
 	private volatile Running running;
 	private volatile boolean abandoned;
 	private final SeriesFindings findings;
 	private final Map<String, Set<String>> silencedBy = new HashMap<>();
 
 	SeriesCheck(SeriesPlan plan, BoatsOfSeries wanted, List<LoadedRule> rules, ProfileInForce profile, RuleGuard guard,
-			Predicate<Origin> known, BooleanSupplier cancelled, CheckClock clock) {
+			Predicate<Origin> known, CheckObserver observer, CheckClock clock) {
 		this.rules = rules;
 		rules.forEach(rule -> silencedBy.put(rule.description().id(), rule.description().silencedBy()));
 		this.profile = profile;
 		this.guard = guard;
 		this.known = known;
-		this.cancelled = cancelled;
+		this.observer = observer;
 		this.clock = clock;
 		this.plan = plan;
 		this.boats = wanted.boats();
@@ -75,7 +75,7 @@ final class SeriesCheck {
 			}
 		}
 		for (int number = 0; number < boats.size(); number++) {
-			if (cancelled.getAsBoolean()) {
+			if (observer.cancelled()) {
 				throw new CancellationException();
 			}
 			Boat boat = plan.boat(boats.get(number));
@@ -91,6 +91,7 @@ final class SeriesCheck {
 				}
 			}
 			see(number, found);
+			checked = number + 1;
 		}
 	}
 
@@ -108,6 +109,11 @@ final class SeriesCheck {
 	private void see(int boat, Map<String, List<Finding>> found) {
 		Silencing silencing = new Silencing(found, silencedBy);
 		found.values().forEach(ofRule -> ofRule.forEach(finding -> findings.onBoat(boat, finding, silencing.of(finding))));
+	}
+
+	/** How many boats are done. For the thread that watches. */
+	int checked() {
+		return checked;
 	}
 
 	/** The rule that has been busy with one boat for longer than this, if there is one. For the thread that watches. */

@@ -11,6 +11,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import java.util.function.IntConsumer;
 import java.util.function.Supplier;
 
 /**
@@ -35,9 +36,10 @@ final class WatchedRun {
 	 * Runs a check to its end, anew whenever a rule has been given up.
 	 *
 	 * @param fresh makes the check; it is asked again after each rule that was given up
+	 * @param progress told now and then how many boats of the series are done
 	 * @throws CancellationException if the check is called off
 	 */
-	SeriesCheck run(Supplier<SeriesCheck> fresh) {
+	SeriesCheck run(Supplier<SeriesCheck> fresh, IntConsumer progress) {
 		while (true) {
 			SeriesCheck check = fresh.get();
 			FutureTask<SeriesCheck> task = new FutureTask<>(() -> {
@@ -47,18 +49,19 @@ final class WatchedRun {
 			Thread worker = new Thread(task, "check of a series");
 			worker.setDaemon(true);
 			worker.start();
-			Optional<SeriesCheck> done = await(task, check);
+			Optional<SeriesCheck> done = await(task, check, progress);
 			if (done.isPresent()) {
 				return done.get();
 			}
 		}
 	}
 
-	private Optional<SeriesCheck> await(FutureTask<SeriesCheck> task, SeriesCheck check) {
+	private Optional<SeriesCheck> await(FutureTask<SeriesCheck> task, SeriesCheck check, IntConsumer progress) {
 		while (true) {
 			try {
 				return Optional.of(task.get(GLANCE_MILLIS, TimeUnit.MILLISECONDS));
 			} catch (TimeoutException e) {
+				progress.accept(check.checked());
 				Optional<String> overdue = check.ruleRunningLongerThan(limit);
 				if (overdue.isPresent()) {
 					guard.fail(overdue.get(), "it took longer than " + limit.toSeconds() + " s for one boat");

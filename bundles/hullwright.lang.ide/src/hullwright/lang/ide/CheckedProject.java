@@ -26,10 +26,13 @@ import org.eclipse.lsp4j.Range;
  *
  * @param number of one check, or of several that found the same, so that a diagnostic can say which check it came from
  * @param folder the project's folder
- * @param request what was checked
+ * @param request what was checked, or is under way
  * @param report what was found
+ * @param soFar whether only the boat in view is done, and all others are under way
  */
-record CheckedProject(long number, Path folder, CheckRequest request, CheckReport report) {
+record CheckedProject(long number, Path folder, CheckRequest request, CheckReport report, boolean soFar) {
+
+	private static final String BOAT_IN_VIEW = "the boat in view, others are being checked";
 
 	/** What {@link HullServer#mayBeMended} looks for. */
 	static final String FIXABLE = ":fixable";
@@ -64,8 +67,9 @@ record CheckedProject(long number, Path folder, CheckRequest request, CheckRepor
 		String message = boats.isEmpty() ? finding.message() : finding.message() + " (" + boats + ")";
 		Diagnostic diagnostic = new Diagnostic(range(finding.origin()), message, severity(finding.severity()), HullServer.SOURCE,
 				finding.rule());
+		String occurs = soFar ? BOAT_IN_VIEW : boats.isEmpty() ? HullServer.EVERY_BOAT : boats;
 		diagnostic.setData(number + ":" + index + (finding.fixes().isEmpty() ? "" : FIXABLE) + ELEMENT + finding.element()
-				+ (reported.occurrence().series().isEmpty() ? "" : BOATS + (boats.isEmpty() ? HullServer.EVERY_BOAT : boats)));
+				+ (reported.occurrence().series().isEmpty() ? "" : BOATS + occurs));
 		return diagnostic;
 	}
 

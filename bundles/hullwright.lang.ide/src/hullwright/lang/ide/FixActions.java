@@ -20,6 +20,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.eclipse.lsp4j.CodeAction;
 import org.eclipse.lsp4j.CodeActionKind;
 import org.eclipse.lsp4j.Diagnostic;
@@ -40,6 +41,8 @@ final class FixActions {
 	private final Checker checker;
 	private final Map<Path, OpenDocument> open;
 	private final Map<Path, CheckedProject> latest = new ConcurrentHashMap<>();
+	/** What was found on the boat in view while all others were still under way. */
+	private final Map<Path, CheckedProject> soFar = new ConcurrentHashMap<>();
 	private final ExecutorService background = Executors.newSingleThreadExecutor(task -> {
 		Thread thread = new Thread(task, "Hullwright fixes");
 		thread.setDaemon(true);
@@ -52,16 +55,17 @@ final class FixActions {
 	}
 
 	void update(CheckedProject project) {
-		latest.put(project.folder(), project);
+		(project.soFar() ? soFar : latest).put(project.folder(), project);
 	}
 
-	/** The latest check of a project, if there was one. */
+	/** The latest complete check of a project, if there was one. */
 	Optional<CheckedProject> latest(Path folder) {
 		return Optional.ofNullable(latest.get(folder));
 	}
 
 	void forget(Path folder) {
 		latest.remove(folder);
+		soFar.remove(folder);
 	}
 
 	void close() {
@@ -84,7 +88,7 @@ final class FixActions {
 		}
 		long number = Long.parseLong(reference.group(1));
 		int index = Integer.parseInt(reference.group(2));
-		Optional<CheckedProject> project = latest.values().stream().filter(candidate -> candidate.number() == number).findAny();
+		Optional<CheckedProject> project = Stream.concat(latest.values().stream(), soFar.values().stream()).filter(candidate -> candidate.number() == number).findAny();
 		if (project.isEmpty() || index >= project.get().report().findings().size()) {
 			return List.of();
 		}

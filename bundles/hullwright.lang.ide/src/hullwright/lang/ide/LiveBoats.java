@@ -5,6 +5,7 @@
 package hullwright.lang.ide;
 
 import hullwright.check.BoatsRead;
+import hullwright.check.CheckObserver;
 import hullwright.check.CheckRequest;
 import hullwright.check.Checker;
 import hullwright.check.Snapshot;
@@ -12,6 +13,7 @@ import hullwright.check.WantedBoats;
 import hullwright.network.Boat;
 import hullwright.network.BoatSeries;
 import hullwright.rules.Finding;
+import hullwright.rules.report.CheckReport;
 import hullwright.rules.report.ReportedFinding;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -21,7 +23,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CopyOnWriteArrayList;
-import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 
 /**
@@ -35,12 +36,14 @@ public final class LiveBoats {
 	private final Checker checker;
 	private final Consumer<Path> recheck;
 	private final List<Consumer<LiveBoat>> listeners = new CopyOnWriteArrayList<>();
+	private final List<Consumer<AllBoats>> listenersToAll = new CopyOnWriteArrayList<>();
 	private final Map<SeriesOfProject, WantedBoats> wishes = new HashMap<>();
 	/** The file and the series last seen in a project. */
 	private final Map<Path, String> fileOf = new HashMap<>();
 	private final Map<Path, String> seriesOf = new HashMap<>();
 	private Path project;
 	private volatile LiveBoat current;
+	private volatile AllBoats all;
 
 	/** A series by its name; projects may have series of the same name. */
 	private record SeriesOfProject(Path project, String series) {
@@ -68,6 +71,16 @@ public final class LiveBoats {
 	/** The boat in view, once there is one. */
 	public Optional<LiveBoat> current() {
 		return Optional.ofNullable(current);
+	}
+
+	/** Has somebody told how far the check of all boats is, for the project of the boat in view. */
+	public void listenToAll(Consumer<AllBoats> listener) {
+		listenersToAll.add(listener);
+	}
+
+	/** How far the check of all boats of the project in view is, once it has begun. */
+	public Optional<AllBoats> all() {
+		return Optional.ofNullable(all);
 	}
 
 	/** Brings the series of a file into view; the file of a catalog or profile leaves the series of its project in view. */
@@ -101,13 +114,21 @@ public final class LiveBoats {
 		return wishes.getOrDefault(new SeriesOfProject(project, series), new WantedBoats.Plainest());
 	}
 
-	/** Looks at a project that has changed; does nothing if its boats are not in view. */
-	void update(Path folder, Snapshot snapshot, BooleanSupplier cancelled) {
+	/** The check of the one boat in view. */
+	record Checked(CheckRequest request, CheckReport report) {
+	}
+
+	/**
+	 * Looks at a project that has changed; does nothing if its boats are not in view.
+	 *
+	 * @return the check of the boat in view, if there is one
+	 */
+	Optional<Checked> update(Path folder, Snapshot snapshot, CheckObserver observer) {
 		String file;
 		String earlier;
 		synchronized (this) {
 			if (!folder.equals(project)) {
-				return;
+				return Optional.empty();
 			}
 			file = fileOf.getOrDefault(folder, "");
 			earlier = seriesOf.get(folder);
@@ -122,7 +143,7 @@ public final class LiveBoats {
 		Optional<BoatSeries> series = pick(plainest.series(), earlier);
 		if (series.isEmpty()) {
 			tell(unreadable(folder, outline));
-			return;
+			return Optional.empty();
 		}
 		synchronized (this) {
 			seriesOf.put(folder, series.get().name());
@@ -131,10 +152,33 @@ public final class LiveBoats {
 		BoatsRead wished = wish instanceof WantedBoats.Plainest ? outline : read(snapshot, focus, wish);
 		WantedBoats shown = boat(wished, series.get()).isPresent() ? wish : new WantedBoats.Plainest();
 		Optional<Boat> boat = boat(wished, series.get()).or(() -> boat(plainest, series.get()));
-		List<Finding> findings = boat.isEmpty() ? List.of()
-				: checker.check(request(snapshot, focus, shown), cancelled).findings().stream()
-						.filter(reported -> reported.occurrence().series().equals(series.get().name())).map(ReportedFinding::finding).toList();
+		Optional<Checked> checked = boat.isEmpty() ? Optional.empty() : Optional.of(request(snapshot, focus, shown))
+				.map(request -> new Checked(request, checker.check(request, observer::cancelled)));
+		List<Finding> findings = checked.stream().flatMap(each -> each.report().findings().stream())
+				.filter(reported -> reported.occurrence().series().equals(series.get().name())).map(ReportedFinding::finding).toList();
 		tell(LiveBoat.of(folder, outline.series(), series, boat, findings, shown == wish ? List.of() : wished.gaps()));
+		return checked;
+	}
+
+	/** The check of all boats of a project goes on. */
+	void progress(Path folder, int checked, int boats) {
+		tellAll(folder, checked, boats, Optional.ofNullable(all).filter(before -> before.folder().equals(folder)).flatMap(AllBoats::report));
+	}
+
+	/** All boats of a project have been checked. */
+	void checked(Path folder, CheckReport report) {
+		int boats = report.series().stream().mapToInt(each -> each.combinations() + each.hulls()).sum();
+		tellAll(folder, boats, boats, Optional.of(report));
+	}
+
+	private void tellAll(Path folder, int checked, int boats, Optional<CheckReport> report) {
+		synchronized (this) {
+			if (!folder.equals(project)) {
+				return;
+			}
+			all = new AllBoats(folder, checked, boats, report);
+		}
+		listenersToAll.forEach(listener -> listener.accept(all));
 	}
 
 	private static Optional<Boat> boat(BoatsRead read, BoatSeries series) {

@@ -4,6 +4,7 @@
  */
 package hullwright.lang.ide;
 
+import hullwright.check.CheckObserver;
 import hullwright.check.CheckRequest;
 import hullwright.check.Checker;
 import hullwright.check.Snapshot;
@@ -18,6 +19,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.CompletableFuture;
@@ -49,6 +51,11 @@ final class LiveCheck {
 
 	/** Long enough for the next key of somebody who types, short enough to feel immediate. */
 	private static final long PAUSE_MILLIS = 120;
+
+	/** A check that takes longer tells how far it is. */
+	private static final long LONG_NANOS = 250_000_000;
+
+	private static final long BETWEEN_NANOS = 100_000_000;
 
 	private final Checker checker = Checker.create(TrustedPlugins.ofUser());
 	private final ProjectFolders folders = new ProjectFolders();
@@ -174,12 +181,13 @@ final class LiveCheck {
 			for (Map.Entry<Path, OpenDocument> document : seen.entrySet()) {
 				snapshot = snapshot.with(project.relativize(document.getKey()).toString().replace('\\', '/'), document.getValue().text());
 			}
-			boats.update(project, snapshot, () -> !openIn(project).equals(seen));
+			Optional<LiveBoats.Checked> inView = boats.update(project, snapshot, () -> !openIn(project).equals(seen));
 			CheckRequest request = CheckRequest.ofAll(snapshot, LocalDate.now());
-			CheckReport report = checker.check(request, () -> !openIn(project).equals(seen));
-			CheckedProject checked = new CheckedProject(number(project, report), project, request, report);
+			CheckReport report = checker.check(request, new LookOn(project, seen, request, inView));
+			CheckedProject checked = new CheckedProject(number(project, report), project, request, report, false);
 			fixes.update(checked);
 			publish(checked, seen);
+			boats.checked(project, report);
 			failing.remove(project);
 		} catch (CancellationException e) {
 			LOG.debug("A change came in between; its own check is on the way.");
@@ -191,6 +199,52 @@ final class LiveCheck {
 			LOG.error("The check of " + project + " failed.", e);
 			tellOnce(project, "The check of " + project.getFileName() + " failed inside Hullwright; what is shown may be out of date. "
 					+ "The log has the details.");
+		}
+	}
+
+	/**
+	 * Looks on while all boats are checked. When that takes long, what is wrong on the boat in view is published first, and how many
+	 * boats are done is told meanwhile.
+	 */
+	private final class LookOn implements CheckObserver {
+
+		private final Path project;
+		private final Map<Path, OpenDocument> seen;
+		private final CheckRequest all;
+		private final long begun = System.nanoTime();
+		private Optional<LiveBoats.Checked> inView;
+		private long told = begun;
+
+		LookOn(Path project, Map<Path, OpenDocument> seen, CheckRequest all, Optional<LiveBoats.Checked> inView) {
+			this.project = project;
+			this.seen = seen;
+			this.all = all;
+			this.inView = inView;
+		}
+
+		@Override
+		public boolean cancelled() {
+			return !openIn(project).equals(seen);
+		}
+
+		@Override
+		public void progress(int checked, int boatsInAll) {
+			long now = System.nanoTime();
+			if (now - begun > LONG_NANOS && now - told > BETWEEN_NANOS) {
+				told = now;
+				boats.progress(project, checked, boatsInAll);
+				inView.ifPresent(this::publishSoFar);
+				inView = Optional.empty();
+			}
+		}
+
+		/** Of the file in view only: what the last check said of others is still the best that is known. */
+		private void publishSoFar(LiveBoats.Checked boat) {
+			CheckedProject soFar = new CheckedProject(++checks, project, all, boat.report(), true);
+			fixes.update(soFar);
+			Map<Path, List<Diagnostic>> diagnostics = soFar.diagnostics();
+			boat.request().focus().stream().map(project::resolve)
+					.forEach(file -> publish(file, diagnostics.getOrDefault(file, List.of()), seen.get(file)));
 		}
 	}
 

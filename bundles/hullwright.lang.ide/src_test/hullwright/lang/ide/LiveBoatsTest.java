@@ -70,6 +70,7 @@ class LiveBoatsTest {
 	@TempDir
 	private Path folder;
 	private final BlockingQueue<LiveBoat> seen = new LinkedBlockingQueue<>();
+	private final BlockingQueue<AllBoats> seenOfAll = new LinkedBlockingQueue<>();
 	private final RecordingClient client = new RecordingClient();
 	private LanguageServer server;
 	private Path series;
@@ -81,6 +82,7 @@ class LiveBoatsTest {
 		series = folder.toRealPath().resolve("dinghy.hull");
 		server = start(HullServer.create());
 		HullServer.boats(server).listen(seen::add);
+		HullServer.boats(server).listenToAll(seenOfAll::add);
 		HullServer.show(server, series);
 	}
 
@@ -189,5 +191,44 @@ class LiveBoatsTest {
 		next(each -> true);
 		HullServer.show(server, series.resolveSibling("yard.hull"));
 		assertEquals("Dinghy", next(each -> true).series().orElseThrow().name());
+	}
+
+	private AllBoats nextOfAll(Predicate<AllBoats> wanted) throws InterruptedException {
+		AllBoats all = seenOfAll.poll(60, TimeUnit.SECONDS);
+		while (all != null && !wanted.test(all)) {
+			all = seenOfAll.poll(60, TimeUnit.SECONDS);
+		}
+		return all == null ? fail("never told so of all boats") : all;
+	}
+
+	@Test
+	void whatIsWrongOnOtherBoatsIsToldByHullAndByOption() throws Exception {
+		server.getTextDocumentService().didOpen(new DidOpenTextDocumentParams(new TextDocumentItem(Places.uri(series), "hull", 1,
+				SERIES.replace("drop block.2 to depth", "drop block.2 via 7 m of light to depth"))));
+		AllBoats all = nextOfAll(each -> !each.underWay() && each.ofSeries("Dinghy").filter(tally -> tally.errors() == 1).isPresent());
+		assertEquals(4 + 2, all.boatsOf("Dinghy"), "tiller or wheel, each with and without the sounder, and two hulls");
+		assertEquals(0, all.ofHull("Dinghy", "1").orElseThrow().errors());
+		assertEquals(1, all.ofHull("Dinghy", "7").orElseThrow().errors());
+		assertEquals(1, all.ofOption("Dinghy", "sounder").orElseThrow().errors());
+		assertEquals(0, all.ofOption("Dinghy", "wheel").orElseThrow().errors());
+		assertTrue(all.ofSeries("Other").isEmpty(), "nothing is said of a series that was not checked");
+	}
+
+	/** 4,096 boats take longer than anybody wants to wait for the one in front of them. */
+	@Test
+	void whileManyBoatsAreCheckedTheOneInViewIsToldFirst() throws Exception {
+		String many = SERIES.replace("options { sounder", "options { a; b; c; d; e; f; g; h; i; j; sounder").replace("drop block.2 to depth",
+				"drop block.2 via 7 m of light to depth").replace("via 1 m of light to display", "via 6.5 m of light to display");
+		server.getTextDocumentService().didOpen(new DidOpenTextDocumentParams(new TextDocumentItem(Places.uri(series), "hull", 1, many)));
+		AllBoats underWay = nextOfAll(each -> each.underWay() && each.boats() == 4096 + 2);
+		assertTrue(underWay.checked() < 4096 + 2);
+
+		PublishDiagnosticsParams first = client.next(list -> RecordingClient.texts(list).stream().anyMatch(text -> text.contains("the drop to display is 6.5 m")));
+		assertTrue(RecordingClient.texts(first).stream().noneMatch(text -> text.contains("the drop to depth")), "others are not done yet");
+		Diagnostic drop = first.getDiagnostics().stream().filter(each -> RecordingClient.text(each).contains("the drop to display")).findFirst().orElseThrow();
+		assertEquals("the boat in view, others are being checked", HullServer.boats(drop));
+
+		assertEquals(4096 + 2, nextOfAll(each -> !each.underWay()).checked());
+		client.next(list -> RecordingClient.texts(list).stream().anyMatch(text -> text.contains("the drop to depth")));
 	}
 }

@@ -5,6 +5,8 @@
 package hullwright.rules.report;
 
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * On which boats of a series a finding occurs.
@@ -23,5 +25,18 @@ public record Occurrence(String series, boolean onAll, String condition, List<St
 
 	public Occurrence {
 		hulls = List.copyOf(hulls);
+	}
+
+	/** The options that the condition names as ordered: without each of them it does not hold, or holds for another reason. */
+	public Set<String> neededOptions() {
+		Set<String> needed = new TreeSet<>();
+		for (String alternative : condition.split(" or ")) {
+			for (String term : alternative.split(" and ")) {
+				if (!term.isEmpty() && !term.startsWith("not ") && !term.startsWith("for example ")) {
+					needed.add(term);
+				}
+			}
+		}
+		return needed;
 	}
 }

@@ -14,6 +14,7 @@ import hullwright.workbench.boat.BoatsView;
 import hullwright.workbench.boat.NetworkView;
 import hullwright.workbench.picture.PictureCanvas;
 import hullwright.workbench.picture.PictureExport;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -21,6 +22,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.CLabel;
 import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Composite;
@@ -106,6 +108,19 @@ class NetworkViewTest {
 	}
 
 	@Test
+	void whatIsWrongOnAnotherHullIsToldOnItsButton() throws Exception {
+		try (Bench bench = open("verdicts")) {
+			Window.ui(() -> Window.page().showView(BoatsView.ID));
+			bench.type("drop block.2 to depth", "drop block.2 via 7 m of light to depth");
+			List<String> told = Window.until("the hull and the option say so", () -> Window.below(Window.page().getWorkbenchWindow().getShell(), Button.class)
+					.stream().map(Button::getText).toList(), buttons -> buttons.stream().anyMatch(text -> text.startsWith("Hull 2 – 1 error")));
+			assertTrue(told.contains("Hull 1") && told.stream().anyMatch(text -> text.startsWith("Depth sounder – 1 error")), told.toString());
+			Window.until("and so does the line about all boats", () -> Window.below(Window.page().getWorkbenchWindow().getShell(), CLabel.class).stream()
+					.map(CLabel::getText).toList(), lines -> lines.stream().anyMatch(line -> line.startsWith("All 4 boats: 1 error")));
+		}
+	}
+
+	@Test
 	void textAndDrawingLeadToEachOther() throws Exception {
 		try (Bench bench = open("linked")) {
 			Shape.Thing device = drawn("Dinghy.instruments.display");
@@ -129,24 +144,27 @@ class NetworkViewTest {
 	}
 
 	@Test
-	void thePictureIsSavedWholeAsVectorsAndAsAnImage() throws Exception {
+	void thePictureIsSavedWholeAsVectorsAsASheetAndAsAnImage() throws Exception {
 		try (Bench bench = open("saved")) {
 			drawn("Dinghy.instruments.display");
 			Scene scene = Window.ui(() -> canvas().scene().orElseThrow());
 			Path vectors = folder.resolve("boat.svg");
 			Path image = folder.resolve("boat.png");
+			Path sheet = folder.resolve("boat.pdf");
 			Window.ui(() -> {
 				PictureExport.save(scene, vectors);
 				PictureExport.save(scene, image);
+				PictureExport.save(scene, sheet);
 				return null;
 			});
 			assertTrue(Files.readString(vectors).contains("data-element=\"Dinghy.instruments.display\""));
+			assertEquals("%PDF-1.", new String(Files.readAllBytes(sheet), 0, 7, StandardCharsets.US_ASCII));
 			ImageData data = new ImageData(image.toString());
 			assertEquals((int) (scene.width() * 2), data.width);
 			Path plain = Files.writeString(folder.resolve("plain.txt"), "");
 			assertEquals(Files.getPosixFilePermissions(plain), Files.getPosixFilePermissions(image), "whoever may read other files may read it");
 			try (var files = Files.list(folder)) {
-				assertEquals(3, files.count(), "nothing half-written is left");
+				assertEquals(4, files.count(), "nothing half-written is left");
 			}
 		}
 	}

@@ -5,6 +5,7 @@
 package hullwright.workbench.boat;
 
 import hullwright.check.WantedBoats;
+import hullwright.lang.ide.AllBoats;
 import hullwright.lang.ide.LiveBoat;
 import hullwright.lang.ide.LiveBoats;
 import hullwright.workbench.live.LanguageService;
@@ -32,6 +33,7 @@ public final class BoatInView {
 	private static BoatInView running;
 
 	private final List<Consumer<LiveBoat>> views = new CopyOnWriteArrayList<>();
+	private final List<Consumer<AllBoats>> viewsOfAll = new CopyOnWriteArrayList<>();
 	private LiveBoats boats;
 	private LiveBoat current;
 
@@ -53,7 +55,9 @@ public final class BoatInView {
 				onUiThread(() -> {
 					boats = server;
 					server.listen(boat -> onUiThread(() -> show(boat)));
+					server.listenToAll(all -> onUiThread(() -> viewsOfAll.forEach(view -> view.accept(all))));
 					server.current().ifPresent(this::show);
+					server.all().ifPresent(all -> viewsOfAll.forEach(view -> view.accept(all)));
 				});
 			}
 		});
@@ -109,6 +113,22 @@ public final class BoatInView {
 		if (current != null) {
 			view.accept(current);
 		}
+	}
+
+	/** Has a view told, too, how far the check of all boats is and what it found. */
+	public void joinAll(Consumer<AllBoats> view) {
+		viewsOfAll.add(view);
+		all().ifPresent(view);
+	}
+
+	/** Tells a view no more about all boats. */
+	public void leaveAll(Consumer<AllBoats> view) {
+		viewsOfAll.remove(view);
+	}
+
+	/** How far the check of all boats is, once it has begun. */
+	public Optional<AllBoats> all() {
+		return boats == null ? Optional.empty() : boats.all();
 	}
 
 	/** Tells a view no more. */

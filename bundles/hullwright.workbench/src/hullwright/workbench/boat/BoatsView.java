@@ -5,6 +5,7 @@
 package hullwright.workbench.boat;
 
 import hullwright.check.WantedBoats;
+import hullwright.lang.ide.AllBoats;
 import hullwright.lang.ide.LiveBoat;
 import hullwright.network.BoatSeries;
 import java.util.ArrayList;
@@ -34,6 +35,7 @@ public final class BoatsView extends ViewPart {
 	public static final String ID = "hullwright.workbench.boats";
 
 	private final Consumer<LiveBoat> follow = this::show;
+	private final Consumer<AllBoats> followAll = this::show;
 	private ScrolledComposite scroller;
 	private Composite content;
 	private Label note;
@@ -44,6 +46,8 @@ public final class BoatsView extends ViewPart {
 	private final Map<Button, String> hulls = new LinkedHashMap<>();
 	private final Map<Button, String> options = new LinkedHashMap<>();
 	private Button own;
+	private FleetLine allBoats;
+	private final List<FoundOnButton> verdicts = new ArrayList<>();
 
 	@Override
 	public void createPartControl(Composite parent) {
@@ -52,11 +56,13 @@ public final class BoatsView extends ViewPart {
 		scroller.setExpandVertical(true);
 		say("No boat in view. Open a .hull file with a series, and choose here which of its boats to look at.");
 		BoatInView.get().join(follow);
+		BoatInView.get().joinAll(followAll);
 	}
 
 	@Override
 	public void dispose() {
 		BoatInView.get().leave(follow);
+		BoatInView.get().leaveAll(followAll);
 		super.dispose();
 	}
 
@@ -70,7 +76,7 @@ public final class BoatsView extends ViewPart {
 		fresh();
 		Label label = new Label(content, SWT.WRAP);
 		label.setText(sentence);
-		GridDataFactory.fillDefaults().grab(true, false).hint(160, SWT.DEFAULT).applyTo(label);
+		wide(160).applyTo(label);
 		done();
 	}
 
@@ -80,6 +86,8 @@ public final class BoatsView extends ViewPart {
 		}
 		hulls.clear();
 		options.clear();
+		verdicts.clear();
+		allBoats = null;
 		content = new Composite(scroller, SWT.NONE);
 		GridLayoutFactory.fillDefaults().margins(10, 8).spacing(5, 3).applyTo(content);
 	}
@@ -104,6 +112,20 @@ public final class BoatsView extends ViewPart {
 		}
 		mark(boat);
 		say(boat.notes(), boat.outdated().isPresent());
+		BoatInView.get().all().ifPresent(this::show);
+	}
+
+	/** How far the check of all boats is, and what it found on which. */
+	private void show(AllBoats all) {
+		if (allBoats != null && BoatInView.get().current().filter(boat -> boat.folder().equals(all.folder())).isPresent()) {
+			boolean other = allBoats.show(all, series.name());
+			for (FoundOnButton verdict : verdicts) {
+				other |= verdict.show(all);
+			}
+			if (other) {
+				done();
+			}
+		}
 	}
 
 	private void build(List<String> names) {
@@ -113,28 +135,35 @@ public final class BoatsView extends ViewPart {
 			names.forEach(combo::add);
 			combo.select(names.indexOf(series.name()));
 			combo.addListener(SWT.Selection, event -> BoatInView.get().choose(combo.getText(), BoatInView.get().wanted(combo.getText())));
-			GridDataFactory.fillDefaults().grab(true, false).applyTo(combo);
+			wide(0).applyTo(combo);
 		}
 		heading(series.title().isEmpty() ? series.name() : series.title());
+		allBoats = new FleetLine(content);
 		plainest = radio("Fewest options", () -> choose(new WantedBoats.Plainest()));
 		for (BoatSeries.SoldHull hull : series.hulls()) {
-			Button button = radio("Hull " + hull.name() + (hull.contradiction().isPresent() ? " (cannot be built: " + hull.contradiction().get() + ")" : ""),
-					() -> choose(new WantedBoats.Sold(hull.name())));
+			String unfit = hull.contradiction().map(why -> " (cannot be built: " + why + ")").orElse("");
+			Button button = radio("Hull " + hull.name() + unfit, () -> choose(new WantedBoats.Sold(hull.name())));
 			button.setToolTipText(hull.options().isEmpty() ? "No options" : String.join(", ", new TreeSet<>(hull.options())));
 			hulls.put(button, hull.name());
+			verdicts.add(new FoundOnButton(button, all -> all.ofHull(series.name(), hull.name())));
 		}
 		own = radio(series.options().isEmpty() ? "No options are offered" : "With these options:", this::chooseTicked);
 		own.setEnabled(!series.options().isEmpty());
 		options();
 		note = new Label(content, SWT.WRAP);
-		GridDataFactory.fillDefaults().grab(true, false).hint(160, SWT.DEFAULT).indent(0, 6).applyTo(note);
+		wide(160).indent(0, 6).applyTo(note);
 		done();
+	}
+
+	/** As wide as the view, wrapping where the view is narrower than that if it is not 0. */
+	private static GridDataFactory wide(int width) {
+		return GridDataFactory.fillDefaults().grab(true, false).hint(width == 0 ? SWT.DEFAULT : width, SWT.DEFAULT);
 	}
 
 	private void heading(String title) {
 		Label label = new Label(content, SWT.WRAP);
 		label.setText(title.replace("&", "&&"));
-		GridDataFactory.fillDefaults().grab(true, false).hint(160, SWT.DEFAULT).applyTo(label);
+		wide(160).applyTo(label);
 	}
 
 	private void options() {
@@ -146,7 +175,7 @@ public final class BoatsView extends ViewPart {
 			// radio buttons of one parent exclude each other, so each group has a parent of its own
 			Composite group = new Composite(content, SWT.NONE);
 			GridLayoutFactory.fillDefaults().spacing(5, 3).applyTo(group);
-			GridDataFactory.fillDefaults().indent(18, 0).applyTo(group);
+			wide(0).indent(18, 0).applyTo(group);
 			series.options().stream().filter(option -> choice.contains(option.name())).forEach(option -> option(group, option, SWT.RADIO, 0));
 		}
 	}
@@ -169,6 +198,7 @@ public final class BoatsView extends ViewPart {
 		});
 		GridDataFactory.fillDefaults().indent(indent, 0).applyTo(button);
 		options.put(button, option.name());
+		verdicts.add(new FoundOnButton(button, all -> all.ofOption(series.name(), option.name())));
 	}
 
 	private Button radio(String text, Runnable chosen) {
