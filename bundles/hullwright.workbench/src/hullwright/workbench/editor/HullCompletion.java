@@ -101,7 +101,9 @@ public final class HullCompletion implements IContentAssistProcessor {
 
 	@Override
 	public char[] getCompletionProposalAutoActivationCharacters() {
-		return new char[] { '.' };
+		// a point is also that of a number; and a list that opens by itself and closes again leaves the platform's assistant with the
+		// text's only place for a list, so that neither fixes nor hovers are shown from then on
+		return new char[0];
 	}
 
 	@Override
