@@ -11,17 +11,21 @@ import hullwright.workbench.rulepage.ExplainProposal;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.jface.text.IDocument;
+import org.eclipse.jface.text.ITextOperationTarget;
 import org.eclipse.jface.text.contentassist.ICompletionProposal;
 import org.eclipse.jface.text.contentassist.IContextInformation;
 import org.eclipse.jface.text.quickassist.IQuickAssistInvocationContext;
 import org.eclipse.jface.text.quickassist.IQuickAssistProcessor;
 import org.eclipse.jface.text.source.Annotation;
+import org.eclipse.jface.text.source.ISourceViewer;
 import org.eclipse.lsp4j.CodeAction;
+import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.Point;
+import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.statushandlers.StatusManager;
 
 /**
@@ -29,8 +33,8 @@ import org.eclipse.ui.statushandlers.StatusManager;
  */
 public final class HullFixAssist implements IQuickAssistProcessor {
 
-	/** The fixes are worked out beforehand, so this is rarely used up; and the window does not notice it. */
-	private static final Duration PATIENCE = Duration.ofMillis(150);
+	/** What is there by then is shown at once, and the window does not notice it. Else the list opens when the fixes are there. */
+	private static final Duration PATIENCE = Duration.ofMillis(40);
 
 	private String message;
 
@@ -39,22 +43,37 @@ public final class HullFixAssist implements IQuickAssistProcessor {
 		List<ICompletionProposal> proposals = new ArrayList<>();
 		List<FindingAnnotation> here = FindingsHere.at(context.getSourceViewer(), context.getOffset()).nearest();
 		message = here.isEmpty() ? "Nothing was found on this line" : "No way to mend this is known; the text has to be changed by hand";
-		boolean trying = false;
+		CompletableFuture<Void> all = CompletableFuture.allOf(here.stream().map(FindingAnnotation::fixes).toArray(CompletableFuture[]::new));
+		LanguageService.peek(all, PATIENCE);
+		if (!all.isDone()) {
+			// a part of the list would look as if nothing else were coming
+			message = "Ways to mend this are being tried\u2026";
+			all.whenComplete((done, failure) -> askAgain(context.getSourceViewer(), context.getOffset()));
+			return null;
+		}
 		for (FindingAnnotation finding : here) {
-			Optional<List<CodeAction>> fixes = LanguageService.peek(finding.fixes(), PATIENCE);
-			if (fixes.isEmpty()) {
-				message = "Ways to mend this are being tried. Ask again in a moment";
-				trying = true;
-			} else {
-				fixes.get().forEach(fix -> proposals.add(new FixProposal(fix, finding.getText())));
-			}
+			finding.fixes().getNow(List.of()).forEach(fix -> proposals.add(new FixProposal(fix, finding.getText())));
 		}
-		// an explanation alone would look as if nothing else were coming
-		if (!trying || !proposals.isEmpty()) {
-			here.stream().filter(finding -> !finding.rule().isEmpty())
-					.forEach(finding -> proposals.add(new ExplainProposal(finding.rule(), finding.getText())));
-		}
+		here.stream().filter(finding -> !finding.rule().isEmpty())
+				.forEach(finding -> proposals.add(new ExplainProposal(finding.rule(), finding.getText())));
 		return proposals.isEmpty() ? null : proposals.toArray(ICompletionProposal[]::new);
+	}
+
+	/** Opens the list unless somebody has gone on meanwhile. */
+	private static void askAgain(ISourceViewer viewer, int offset) {
+		if (PlatformUI.isWorkbenchRunning()) {
+			PlatformUI.getWorkbench().getDisplay().asyncExec(() -> {
+				StyledText text = viewer.getTextWidget();
+				if (text != null && !text.isDisposed() && text.isFocusControl() && holds(viewer.getSelectedRange(), offset)
+						&& viewer instanceof ITextOperationTarget target && target.canDoOperation(ISourceViewer.QUICK_ASSIST)) {
+					target.doOperation(ISourceViewer.QUICK_ASSIST);
+				}
+			});
+		}
+	}
+
+	private static boolean holds(Point selected, int offset) {
+		return selected.x <= offset && offset <= selected.x + selected.y;
 	}
 
 	@Override
