@@ -92,6 +92,9 @@ final class MainMenu extends ActionBarAdvisor {
 		menu.add(getAction(ActionFactory.SAVE_ALL.getId()));
 		menu.add(getAction(ActionFactory.REVERT.getId()));
 		menu.add(new Separator());
+		menu.add(command("hullwright.workbench.savePicture", "Save pic&ture as\u2026"));
+		menu.add(getAction(ActionFactory.PRINT.getId()));
+		menu.add(new Separator());
 		menu.add(getAction(ActionFactory.RENAME.getId()));
 		menu.add(getAction(ActionFactory.REFRESH.getId()));
 		menu.add(new Separator());

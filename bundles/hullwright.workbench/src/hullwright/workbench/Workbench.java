@@ -19,6 +19,8 @@ import org.eclipse.ui.application.IWorkbenchWindowConfigurer;
 import org.eclipse.ui.application.WorkbenchAdvisor;
 import org.eclipse.ui.application.WorkbenchWindowAdvisor;
 import org.eclipse.ui.ide.IDE;
+import org.eclipse.ui.texteditor.ITextEditor;
+import org.osgi.framework.FrameworkUtil;
 
 /**
  * The life of the workbench: before the first window, after it, and at the end.
@@ -56,9 +58,15 @@ final class Workbench extends WorkbenchAdvisor {
 	@Override
 	public void postStartup() {
 		LibraryLog.open();
+		knowFindOverlay();
 		LanguageService.get();
 		FirstStart.scheduleOnce();
 		PlatformUI.getWorkbench().getDisplay().asyncExec(() -> Recovery.start(PlatformUI.getWorkbench().getWorkbenchWindows()[0]));
+	}
+
+	/** The platform greets its own way to search with a note over the text; nobody here knew another. */
+	private static void knowFindOverlay() {
+		PlatformUI.getDialogSettingsProvider(FrameworkUtil.getBundle(ITextEditor.class)).getDialogSettings().put("hasShownOverlayPopupBefore", true);
 	}
 
 	@Override

@@ -15,6 +15,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
@@ -22,6 +23,7 @@ import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.ui.part.ViewPart;
 
@@ -68,7 +70,10 @@ public final class BoatsView extends ViewPart {
 
 	@Override
 	public void setFocus() {
-		content.setFocus();
+		// on what is chosen, so that the arrow keys lead to what is beside it
+		Stream.concat(Stream.of(plainest, own), hulls.keySet().stream())
+				.filter(button -> button != null && !button.isDisposed() && button.getSelection()).findFirst()
+				.ifPresentOrElse(Control::setFocus, content::setFocus);
 	}
 
 	private void say(String sentence) {

@@ -5,8 +5,10 @@
 package hullwright.workbench.editor;
 
 import hullwright.workbench.live.LanguageService;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import org.eclipse.jface.text.BadLocationException;
 import org.eclipse.jface.text.DocumentEvent;
@@ -34,6 +36,9 @@ final class HullOutline extends ContentOutlinePage {
 
 	private static final int PAUSE_MILLIS = 400;
 
+	/** Series and networks; what they consist of is opened by hand. */
+	private static final int OPEN_LEVELS = 2;
+
 	private final ITextEditor editor;
 	private final IDocumentListener listener = new IDocumentListener() {
 		@Override
@@ -47,6 +52,7 @@ final class HullOutline extends ContentOutlinePage {
 		}
 	};
 	private final Runnable refresh = this::ask;
+	private final Set<Object> opened = new HashSet<>();
 
 	HullOutline(ITextEditor editor) {
 		this.editor = editor;
@@ -109,13 +115,21 @@ final class HullOutline extends ContentOutlinePage {
 		if (tree == null || tree.getControl().isDisposed()) {
 			return;
 		}
-		boolean first = tree.getInput() == null;
 		Object[] expanded = tree.getExpandedElements();
 		tree.setInput(roots);
-		if (first) {
-			tree.expandToLevel(3);
-		} else {
-			tree.setExpandedElements(expanded);
+		tree.setExpandedElements(expanded);
+		open(tree, roots, OPEN_LEVELS);
+	}
+
+	/** Opens the upper levels once, when there is something below them for the first time. */
+	private void open(TreeViewer tree, List<DocumentSymbol> symbols, int levels) {
+		for (DocumentSymbol symbol : symbols) {
+			if (levels > 0 && symbol.getChildren() != null && !symbol.getChildren().isEmpty()) {
+				if (opened.add(ByName.key(symbol))) {
+					tree.setExpandedState(symbol, true);
+				}
+				open(tree, symbol.getChildren(), levels - 1);
+			}
 		}
 	}
 

@@ -9,6 +9,7 @@ import org.eclipse.jface.action.IMenuManager;
 import org.eclipse.jface.action.IToolBarManager;
 import org.eclipse.jface.action.Separator;
 import org.eclipse.jface.resource.ResourceLocator;
+import org.eclipse.ui.actions.ActionFactory;
 
 /**
  * What can be done with a picture: look closer, fit it in, save it, print it.
@@ -28,6 +29,7 @@ public final class PictureActions {
 		Action natural = action("Natural size", "1", null, view.canvas()::naturalSize);
 		Action save = action("Save picture as\u2026", "", "icons/save-picture.png", () -> PictureExport.ask(view.getSite().getShell(), view.canvas()));
 		Action print = action("Print picture\u2026", "", null, () -> PicturePrint.ask(view.getSite().getShell(), view.canvas()));
+		view.getViewSite().getActionBars().setGlobalActionHandler(ActionFactory.PRINT.getId(), print);
 		for (Action each : new Action[] { closer, farther, fit, save }) {
 			bar.add(each);
 		}

@@ -58,6 +58,7 @@ public final class PictureCanvas extends Canvas {
 		addListener(SWT.MouseDown, this::press);
 		addListener(SWT.MouseMove, this::point);
 		addListener(SWT.MouseUp, this::release);
+		addListener(SWT.MouseDoubleClick, this::closerOrWhole);
 		addListener(SWT.KeyDown, this::key);
 		addListener(SWT.Traverse, event -> event.doit = event.detail != SWT.TRAVERSE_ARROW_NEXT && event.detail != SWT.TRAVERSE_ARROW_PREVIOUS);
 		addListener(SWT.FocusIn, event -> redraw());
@@ -293,6 +294,15 @@ public final class PictureCanvas extends Canvas {
 			under(event).ifPresent(this::chosenByHand);
 		}
 		dragFrom = null;
+	}
+
+	/** From an overview to where it can be read, and back. */
+	private void closerOrWhole(Event event) {
+		if (zoom < 1) {
+			zoomTo(1, event.x, event.y);
+		} else {
+			fit();
+		}
 	}
 
 	private void chosenByHand(Shape.Thing thing) {
