@@ -132,6 +132,7 @@ final class SpecReader {
 				unsound.add(path);
 			}
 		});
+		problems.replaceAll(new ImportFixes(files, this::builtIn)::with);
 		return new ReadProject(files, problems, unsound, sources(files));
 	}
 

@@ -19,6 +19,7 @@ import hullwright.rules.edit.FixProposal;
 import hullwright.rules.edit.SetLength;
 import hullwright.rules.report.ReportedFinding;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
@@ -51,6 +52,35 @@ class MendingTest {
 	void aNearNameIsWritten() {
 		String sound = Boats.skerry("", "drop bow.1 via 2 m of light to display : instrumentDisplay");
 		assertEquals(sound, mended(sound.replace(": instrumentDisplay", ": instrumentDisplya"), "language/unknown-name"));
+	}
+
+	@Test
+	void theCatalogThatHasAPartIsImported() {
+		String sound = Boats.skerry("", "");
+		String without = sound.replace("import \"standard:parts\"\n", "");
+		assertEquals("import \"standard:parts\"\n\n" + without, mended(without, "language/unknown-name"));
+		assertTrue(Boats.findings(Boats.check(without)).get(0).endsWith("; it is in 'standard:parts', which this file does not import"),
+				() -> Boats.findings(Boats.check(without)).toString());
+	}
+
+	@Test
+	void aCatalogOfTheProjectIsImportedAfterTheOthers() {
+		String boat = Boats.skerry("", "").replace("terminator right : endMale", "terminator right : oddEnd");
+		Snapshot project = Snapshot.of(Map.of("boats/boat.hull", boat, "kits/odd.hull", """
+				import "standard:parts"
+				catalog Odd { terminator oddEnd { micro male; 120 ohm } }
+				"""));
+		Checker checker = Checker.create();
+		CheckRequest request = CheckRequest.ofAll(project, Boats.DAY);
+		ReportedFinding finding = checker.check(request).findings().stream().filter(each -> each.finding().rule().equals("language/unknown-name")).findFirst().orElseThrow();
+		FixProposal proposal = checker.proposals(request, finding).stream().filter(each -> each.title().equals("Import '../kits/odd.hull'")).findFirst().orElseThrow();
+		assertEquals(boat.replace("\"standard:parts\"", "\"standard:parts\"\nimport \"../kits/odd.hull\""), proposal.appliedTo("boats/boat.hull", boat));
+	}
+
+	@Test
+	void anImportThatLeadsNowhereSaysWhatWasPerhapsMeant() {
+		String sound = Boats.skerry("", "");
+		assertEquals(sound, mended(sound.replace("standard:parts", "standard:partz"), "language/import-not-found"));
 	}
 
 	@Test
