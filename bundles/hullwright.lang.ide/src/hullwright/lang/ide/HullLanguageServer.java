@@ -7,6 +7,7 @@ package hullwright.lang.ide;
 import hullwright.check.plugin.TrustedPlugins;
 import hullwright.lang.ide.completion.OfferedItems;
 import hullwright.lang.ide.names.NameRequests;
+import hullwright.lang.ide.names.NameTokens;
 import hullwright.lang.ide.names.Outcome;
 import hullwright.lang.ide.names.ProjectTexts;
 import java.lang.reflect.InvocationTargetException;
@@ -51,6 +52,9 @@ import org.eclipse.lsp4j.Range;
 import org.eclipse.lsp4j.ReferenceParams;
 import org.eclipse.lsp4j.RenameOptions;
 import org.eclipse.lsp4j.RenameParams;
+import org.eclipse.lsp4j.SemanticTokens;
+import org.eclipse.lsp4j.SemanticTokensParams;
+import org.eclipse.lsp4j.SemanticTokensWithRegistrationOptions;
 import org.eclipse.lsp4j.ServerCapabilities;
 import org.eclipse.lsp4j.TextDocumentItem;
 import org.eclipse.lsp4j.TextEdit;
@@ -111,6 +115,7 @@ public class HullLanguageServer extends LanguageServerImpl {
 		clientFillsIn = OfferedItems.fillsIn(params);
 		capabilities.setRenameProvider(new RenameOptions(true));
 		capabilities.setCodeActionProvider(new CodeActionOptions(List.of(CodeActionKind.QuickFix)));
+		capabilities.setSemanticTokensProvider(new SemanticTokensWithRegistrationOptions(NameTokens.LEGEND, true));
 		List<WorkspaceFolder> folders = params.getWorkspaceFolders();
 		check.foldersChanged(folders == null ? List.of() : folders, List.of());
 		return capabilities;
@@ -194,6 +199,13 @@ public class HullLanguageServer extends LanguageServerImpl {
 		List<String> lines = check.boats().current().filter(boat -> file.isPresent())
 				.map(boat -> BoatHover.at(boat, file.get(), offset)).orElse(List.of());
 		return HoverText.with(declaration, lines);
+	}
+
+	@Override
+	public CompletableFuture<SemanticTokens> semanticTokensFull(SemanticTokensParams params) {
+		return getRequestManager().runRead(canceled -> getWorkspaceManager().doRead(getURI(params.getTextDocument()),
+				(document, resource) -> new SemanticTokens(document == null || resource == null || resource.getParseResult() == null ? List.of()
+						: NameTokens.of(resource.getParseResult(), document))));
 	}
 
 	private NameRequests names(CancelIndicator canceled) {

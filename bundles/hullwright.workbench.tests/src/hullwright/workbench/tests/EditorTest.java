@@ -48,7 +48,11 @@ class EditorTest {
 			assertEquals("quantity", Window.ui(() -> colourAt(bench, "mm2")));
 			assertEquals("comment", Window.ui(() -> colourAt(bench, "for tests only. */")));
 			assertEquals("comment", Window.ui(() -> colourAt(bench, "one device will do")));
-			assertEquals("none", Window.ui(() -> colourAt(bench, "endFemale at helm")));
+			assertEquals("none", Window.ui(() -> colourAt(bench, "helm from battery")));
+			Window.until("a name from a catalog is coloured", () -> colourAt(bench, "endFemale at helm"), name -> "part".equals(name));
+			bench.type("endFemale at helm", "endFemale2 at helm");
+			bench.type("endFemale2 at helm", "endMale at helm");
+			assertEquals("part", Window.ui(() -> colourAt(bench, "endMale at helm")), "also while it is written, since it stands elsewhere");
 		}
 	}
 
@@ -58,7 +62,7 @@ class EditorTest {
 		assertTrue(at >= 0, "the text contains: " + place);
 		StyleRange style = bench.text().getStyleRangeAtOffset(at);
 		ColorRegistry colours = PlatformUI.getWorkbench().getThemeManager().getCurrentTheme().getColorRegistry();
-		for (String name : List.of("keyword", "declared", "quantity", "string", "comment")) {
+		for (String name : List.of("keyword", "declared", "quantity", "string", "comment", "part")) {
 			if (style != null && style.foreground != null && style.foreground.equals(colours.get("hullwright.workbench.colour." + name))) {
 				return name;
 			}

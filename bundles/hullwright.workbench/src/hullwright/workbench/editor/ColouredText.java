@@ -29,7 +29,8 @@ public final class ColouredText {
 	public static List<StyleRange> styles(String text) {
 		Document document = new Document(text);
 		new HullPartitions().setup(document);
-		HullWordScanner words = new HullWordScanner(() -> LanguageService.get().keywords().getNow(Set.of()), kind -> new Token(HullColours.of(kind)));
+		HullWordScanner words = new HullWordScanner(() -> LanguageService.get().keywords().getNow(Set.of()), name -> HullWordScanner.Kind.OTHER,
+				kind -> new Token(HullColours.of(kind)));
 		List<StyleRange> styles = new ArrayList<>();
 		try {
 			for (ITypedRegion part : TextUtilities.computePartitioning(document, HullPartitions.PARTITIONING, 0, text.length(), false)) {

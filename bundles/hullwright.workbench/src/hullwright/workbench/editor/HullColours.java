@@ -40,6 +40,8 @@ final class HullColours {
 			case KEYWORD -> new TextAttribute(colour("keyword"), null, SWT.BOLD);
 			case QUANTITY -> new TextAttribute(colour("quantity"));
 			case DECLARED -> new TextAttribute(colour("declared"), null, SWT.BOLD);
+			case PART -> new TextAttribute(colour("part"));
+			case OPTION -> new TextAttribute(colour("option"), null, SWT.ITALIC);
 			case OTHER -> new TextAttribute(null);
 		};
 	}

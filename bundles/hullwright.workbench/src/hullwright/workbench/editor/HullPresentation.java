@@ -31,12 +31,13 @@ public final class HullPresentation extends PresentationReconciler {
 			colourAnew();
 		}
 	};
+	private final NamesOfText names = new NamesOfText(() -> onUiThread(this::colourAnew));
 	private ITextViewer viewer;
 
 	/** Made by the generic editor, once for each editor. */
 	public HullPresentation() {
 		setDocumentPartitioning(HullPartitions.PARTITIONING);
-		use(new HullWordScanner(HullPresentation::keywords, kind -> new Token(HullColours.of(kind))), IDocument.DEFAULT_CONTENT_TYPE);
+		use(new HullWordScanner(HullPresentation::keywords, names::kind, kind -> new Token(HullColours.of(kind))), IDocument.DEFAULT_CONTENT_TYPE);
 		use(plain(() -> new Token(HullColours.comment())), HullPartitions.COMMENT);
 		use(plain(() -> new Token(HullColours.string())), HullPartitions.STRING);
 	}
@@ -69,6 +70,7 @@ public final class HullPresentation extends PresentationReconciler {
 		}
 		super.install(viewer);
 		ForReadingOnly.keep(viewer);
+		names.follow(viewer);
 		this.viewer = viewer;
 		HullColours.registry().addListener(colourChange);
 		LanguageService.get().keywords().thenRun(() -> onUiThread(this::colourAnew));
@@ -77,6 +79,7 @@ public final class HullPresentation extends PresentationReconciler {
 	@Override
 	public void uninstall() {
 		HullColours.registry().removeListener(colourChange);
+		names.leave();
 		viewer = null;
 		super.uninstall();
 	}

@@ -20,7 +20,7 @@ final class HullWordScanner implements ITokenScanner {
 
 	/** What a piece of text is, for its colour. */
 	enum Kind {
-		KEYWORD, QUANTITY, DECLARED, OTHER
+		KEYWORD, QUANTITY, DECLARED, PART, OPTION, OTHER
 	}
 
 	/** Words that are followed by the name of what they declare. */
@@ -28,6 +28,7 @@ final class HullWordScanner implements ITokenScanner {
 			"adapter", "device", "series", "supply", "network", "bulkhead", "hull", "profile", "wall", "serial");
 
 	private final Supplier<Set<String>> keywords;
+	private final Function<String, Kind> names;
 	private final Function<Kind, IToken> tokens;
 
 	private String text = "";
@@ -38,10 +39,12 @@ final class HullWordScanner implements ITokenScanner {
 
 	/**
 	 * @param keywords the words of the language, empty as long as they are not known
+	 * @param names    what a name stands for, where it is not declared; {@link Kind#OTHER} as long as that is not known
 	 * @param tokens   what the viewer wants for each kind
 	 */
-	HullWordScanner(Supplier<Set<String>> keywords, Function<Kind, IToken> tokens) {
+	HullWordScanner(Supplier<Set<String>> keywords, Function<String, Kind> names, Function<Kind, IToken> tokens) {
 		this.keywords = keywords;
+		this.names = names;
 		this.tokens = tokens;
 	}
 
@@ -117,7 +120,7 @@ final class HullWordScanner implements ITokenScanner {
 		if (declared) {
 			return Kind.DECLARED;
 		}
-		return !member && keywords.get().contains(word) ? Kind.KEYWORD : Kind.OTHER;
+		return !member && keywords.get().contains(word) ? Kind.KEYWORD : names.apply(word);
 	}
 
 	private boolean isFollowedByColon() {
