@@ -185,7 +185,7 @@ public class HullLanguageServer extends LanguageServerImpl {
 				.toList();
 	}
 
-	/** The declaration, and below it what the boat in view is like there. */
+	/** The declaration, and below it the rules behind what was found there, and what the boat in view is like. */
 	@Override
 	protected Hover hover(HoverParams params, CancelIndicator canceled) {
 		Hover declaration = super.hover(params, canceled);
@@ -198,7 +198,8 @@ public class HullLanguageServer extends LanguageServerImpl {
 		}
 		List<String> lines = check.boats().current().filter(boat -> file.isPresent())
 				.map(boat -> BoatHover.at(boat, file.get(), offset)).orElse(List.of());
-		return HoverText.with(declaration, lines);
+		List<String> rules = file.map(path -> check.rulesAt(path, offset)).orElse(List.of());
+		return HoverText.with(HoverText.with(declaration, rules), lines);
 	}
 
 	@Override

@@ -90,6 +90,13 @@ final class LiveCheck {
 		return boats;
 	}
 
+	/** What stands behind the findings at a place, of the text that was checked last. */
+	List<String> rulesAt(Path file, int offset) {
+		Path project = folders.of(file);
+		return fixes.latest(project).map(checked -> RuleHover.at(checked, checker.rules(checked.request().snapshot()),
+				project.relativize(file).toString().replace('\\', '/'), offset)).orElse(List.of());
+	}
+
 	void show(Path file) {
 		later(() -> {
 			Path project = folders.of(file);

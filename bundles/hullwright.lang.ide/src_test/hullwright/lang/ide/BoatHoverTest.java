@@ -89,4 +89,17 @@ class BoatHoverTest {
 			assertEquals(volts - 9, Double.parseDouble(figures.group(3)), 0.011, device);
 		}
 	}
+
+	@Test
+	void behindAFindingStandsTheRuleWithWhereItsLimitWasRead() throws Exception {
+		String tooLong = BOAT.replace("via 2 m of light to display", "via 7 m of light to display");
+		try (ServedProject project = new ServedProject(folder, Map.of("yard.hull", "profile Yard from standard {\n}\n", "dinghy.hull", tooLong))) {
+			project.open("dinghy.hull", tooLong);
+			project.client.next(list -> RecordingClient.texts(list).stream().anyMatch(text -> text.startsWith("cabling/drop-too-long")));
+			String device = hover(project, "dis|play : instrumentDisplay");
+			assertTrue(device.contains("Drop too long (cabling/drop-too-long), after public cabling guide"), device);
+			assertTrue(device.contains("hullwright explain cabling/drop-too-long"), device);
+			assertTrue(!hover(project, "tee la|st").contains("explain"), "nothing is wrong there");
+		}
+	}
 }
