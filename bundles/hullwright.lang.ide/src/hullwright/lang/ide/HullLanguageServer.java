@@ -16,6 +16,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.CompletableFuture;
 import org.eclipse.emf.common.util.URI;
 import org.eclipse.lsp4j.CodeAction;
@@ -66,6 +67,8 @@ import org.eclipse.lsp4j.jsonrpc.messages.Either;
 import org.eclipse.lsp4j.services.LanguageClient;
 import org.eclipse.xtext.ide.server.LanguageServerImpl;
 import org.eclipse.xtext.ide.server.UriExtensions;
+import org.eclipse.xtext.parser.IParseResult;
+import org.eclipse.xtext.service.OperationCanceledError;
 import org.eclipse.xtext.util.CancelIndicator;
 
 /**
@@ -204,9 +207,16 @@ public class HullLanguageServer extends LanguageServerImpl {
 
 	@Override
 	public CompletableFuture<SemanticTokens> semanticTokensFull(SemanticTokensParams params) {
-		return getRequestManager().runRead(canceled -> getWorkspaceManager().doRead(getURI(params.getTextDocument()),
-				(document, resource) -> new SemanticTokens(document == null || resource == null || resource.getParseResult() == null ? List.of()
-						: NameTokens.of(resource.getParseResult(), document))));
+		return getRequestManager().runRead(canceled -> getWorkspaceManager().doRead(getURI(params.getTextDocument()), (document, resource) -> {
+			IParseResult read = resource == null ? null : resource.getParseResult();
+			if (document == null || read == null) {
+				return new SemanticTokens(List.of());
+			} else if (!read.getRootNode().getText().equals(document.getContents())) {
+				// a further change has come, and its own question comes after it
+				throw new OperationCanceledError(new CancellationException());
+			}
+			return new SemanticTokens(NameTokens.of(read, document));
+		}));
 	}
 
 	private NameRequests names(CancelIndicator canceled) {

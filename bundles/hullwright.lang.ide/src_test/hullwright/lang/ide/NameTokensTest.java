@@ -7,6 +7,7 @@ package hullwright.lang.ide;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import hullwright.lang.ide.names.NameTokens;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -64,5 +65,21 @@ class NameTokensTest {
 					+ (numbers.get(at + 4) == 1 ? " " + legend.getTokenModifiers().get(0) : ""));
 		}
 		return words;
+	}
+
+	/** Every statement of the language, whole and broken off in each line. */
+	@Test
+	void aTextThatCannotBeReadIsAnswered() throws Exception {
+		String whole = Files.readString(Path.of("../hullwright.lang/src_test/hullwright/lang/whole-language.hull"));
+		try (ServedProject project = new ServedProject(folder, ServedProject.files("yard.hull", "profile Bench from standard {\n}\n", "whole.hull", whole))) {
+			for (int end = whole.length(); end >= 0; end = whole.lastIndexOf(' ', end - 1)) {
+				String text = whole.substring(0, end);
+				project.open("whole.hull", text);
+				List<Integer> numbers = ServedProject.answer(project.server.getTextDocumentService().semanticTokensFull(
+						new SemanticTokensParams(project.identifier("whole.hull")))).getData();
+				assertEquals(0, numbers.size() % NameTokens.NUMBERS, text);
+				end = Math.max(0, end - 60);
+			}
+		}
 	}
 }

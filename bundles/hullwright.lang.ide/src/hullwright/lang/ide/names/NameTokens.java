@@ -15,6 +15,7 @@ import hullwright.spec.Port;
 import java.util.ArrayList;
 import java.util.List;
 import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.EReference;
 import org.eclipse.lsp4j.Position;
 import org.eclipse.lsp4j.SemanticTokensLegend;
 import org.eclipse.xtext.Assignment;
@@ -73,7 +74,9 @@ public final class NameTokens {
 	private void add(INode node) {
 		EObject grammar = node.getGrammarElement();
 		if (grammar instanceof CrossReference reference) {
-			Class<?> target = GrammarUtil.getReference(reference).getEReferenceType().getInstanceClass();
+			EObject from = NodeModelUtils.findActualSemanticObjectFor(node);
+			EReference feature = from == null ? null : GrammarUtil.getReference(reference, from.eClass());
+			Class<?> target = feature == null ? Named.class : feature.getEReferenceType().getInstanceClass();
 			String written = NodeModelUtils.getTokenText(node);
 			int point = written.indexOf('.') + 1;
 			put(node.getOffset() + point, written.length() - point, kind(target), 0);
