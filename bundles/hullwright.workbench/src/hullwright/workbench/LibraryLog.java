@@ -4,6 +4,8 @@
  */
 package hullwright.workbench;
 
+import java.io.FileNotFoundException;
+import java.nio.file.NoSuchFileException;
 import org.apache.log4j.AppenderSkeleton;
 import org.apache.log4j.Level;
 import org.apache.log4j.Logger;
@@ -29,11 +31,24 @@ final class LibraryLog extends AppenderSkeleton {
 	@Override
 	protected void append(LoggingEvent event) {
 		Throwable cause = event.getThrowableInformation() == null ? null : event.getThrowableInformation().getThrowable();
+		if (isFileGone(cause)) {
+			// deleted while it was read, as when a project goes; that it is gone is told to the server next
+			return;
+		}
 		if (event.getLevel().isGreaterOrEqual(Level.ERROR)) {
 			log.error(event.getRenderedMessage(), cause);
 		} else {
 			log.warn(event.getRenderedMessage(), cause);
 		}
+	}
+
+	private static boolean isFileGone(Throwable failure) {
+		for (Throwable cause = failure; cause != null; cause = cause.getCause()) {
+			if (cause instanceof FileNotFoundException || cause instanceof NoSuchFileException) {
+				return true;
+			}
+		}
+		return false;
 	}
 
 	@Override
