@@ -58,7 +58,7 @@ class ArchitectureTest {
 			hullwright.rules.series..   | hullwright.quantity.. hullwright.network.. hullwright.analysis.. hullwright.rules hullwright.rules.edit |
 			hullwright.check..         | hullwright.quantity.. hullwright.spec.. hullwright.lang.. hullwright.network.. hullwright.analysis.. hullwright.resolve.. hullwright.rules hullwright.rules.edit hullwright.rules.report | org.eclipse.emf.. org.eclipse.xtext.. org.eclipse.core.runtime.. org.eclipse.osgi.util.. org.osgi.framework.. com.google.inject.. com.google.gson.. org.w3c.dom.. org.xml.sax..
 			hullwright.report..        | hullwright.quantity.. hullwright.network.. hullwright.analysis.. hullwright.rules hullwright.rules.edit hullwright.rules.report | com.google.gson..
-			hullwright.documents..     | hullwright.quantity.. hullwright.network.. hullwright.analysis.. hullwright.rules |
+			hullwright.documents..     | hullwright.quantity.. hullwright.network.. hullwright.analysis.. hullwright.rules | org.apache.pdfbox..
 			hullwright.cli..           | hullwright.quantity.. hullwright.network.. hullwright.analysis hullwright.documents.. hullwright.check.. hullwright.lang.ide hullwright.report.. hullwright.rules hullwright.rules.edit hullwright.rules.report | picocli.. org.eclipse.equinox.app.. org.apache.log4j..
 			""")
 	void aBundleKnowsOnlyWhatItMay(String bundle, String ours, String others) {
