@@ -4,8 +4,6 @@
  */
 package hullwright.workbench.picture;
 
-import hullwright.documents.scene.Extent;
-import hullwright.documents.scene.Ink;
 import hullwright.documents.scene.Palette;
 import hullwright.documents.scene.PdfWriter;
 import hullwright.documents.scene.Scene;
@@ -17,7 +15,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
 import org.eclipse.core.resources.IContainer;
 import org.eclipse.core.resources.IResource;
 import org.eclipse.core.resources.ResourcesPlugin;
@@ -25,12 +22,8 @@ import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.graphics.Color;
-import org.eclipse.swt.graphics.GC;
-import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.graphics.ImageLoader;
-import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.ui.statushandlers.StatusManager;
@@ -42,9 +35,6 @@ public final class PictureExport {
 
 	/** Dots for each unit of the picture, so that an image is crisp on paper and on fine screens. */
 	private static final double IMAGE_SCALE = 2;
-
-	/** An image with more dots than this is no help to anybody, and may not fit into memory. */
-	private static final double MOST_DOTS = 60_000_000;
 
 	/** In the order in which they are offered. */
 	private static final List<String> ENDINGS = List.of(".svg", ".pdf", ".png");
@@ -93,26 +83,11 @@ public final class PictureExport {
 	}
 
 	private static byte[] png(Scene scene) {
-		double scale = Math.min(IMAGE_SCALE, Math.sqrt(MOST_DOTS / (scene.width() * scene.height())));
-		Display display = Display.getCurrent();
-		Image image = new Image(display, Math.max(1, (int) (scene.width() * scale)), Math.max(1, (int) (scene.height() * scale)));
-		GC gc = new GC(image);
-		ScenePainter painter = new ScenePainter(display, Palette.LIGHT, display.getSystemFont().getFontData()[0].getName(), display.getDPI().x);
-		try {
-			int ground = Palette.LIGHT.of(Ink.GROUND);
-			gc.setBackground(new Color(ground >> 16 & 0xff, ground >> 8 & 0xff, ground & 0xff));
-			gc.fillRectangle(image.getBounds());
-			painter.paint(gc, scene, 0, 0, scale, new Extent(0, 0, scene.width(), scene.height()), Set.of());
-			ImageLoader loader = new ImageLoader();
-			loader.data = new ImageData[] { image.getImageData(100) };
-			ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-			loader.save(bytes, SWT.IMAGE_PNG);
-			return bytes.toByteArray();
-		} finally {
-			painter.dispose();
-			gc.dispose();
-			image.dispose();
-		}
+		ImageLoader loader = new ImageLoader();
+		loader.data = new ImageData[] { PaintedImage.of(scene, IMAGE_SCALE) };
+		ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+		loader.save(bytes, SWT.IMAGE_PNG);
+		return bytes.toByteArray();
 	}
 
 	private static void write(Path file, byte[] content) throws IOException {

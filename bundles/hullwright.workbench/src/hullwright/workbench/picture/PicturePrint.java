@@ -4,14 +4,13 @@
  */
 package hullwright.workbench.picture;
 
-import hullwright.documents.scene.Extent;
-import hullwright.documents.scene.Palette;
 import hullwright.documents.scene.Scene;
-import java.util.Set;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
 import org.eclipse.swt.SWTError;
 import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.printing.PrintDialog;
 import org.eclipse.swt.printing.Printer;
@@ -46,21 +45,25 @@ final class PicturePrint {
 		}
 	}
 
+	/**
+	 * Prints by way of an image: what is scaled on a printer itself comes out at a quarter of its size on GTK, which scales once more.
+	 */
 	private static void print(Scene scene, PrinterData wish) {
 		Printer printer = new Printer(wish);
-		ScenePainter painter = new ScenePainter(printer, Palette.LIGHT, printer.getSystemFont().getFontData()[0].getName(), printer.getDPI().x);
 		try {
 			if (printer.startJob(scene.title()) && printer.startPage()) {
 				Rectangle sheet = printer.getClientArea();
 				double zoom = Math.min(sheet.width / scene.width(), sheet.height / scene.height());
+				ImageData dots = PaintedImage.of(scene, zoom);
+				Image image = new Image(printer, dots);
 				GC gc = new GC(printer);
-				painter.paint(gc, scene, 0, 0, zoom, new Extent(0, 0, scene.width(), scene.height()), Set.of());
+				gc.drawImage(image, 0, 0, dots.width, dots.height, 0, 0, (int) (scene.width() * zoom), (int) (scene.height() * zoom));
 				gc.dispose();
+				image.dispose();
 				printer.endPage();
 				printer.endJob();
 			}
 		} finally {
-			painter.dispose();
 			printer.dispose();
 		}
 	}
