@@ -118,6 +118,9 @@ public abstract class PictureView extends ViewPart {
 		});
 		drawing = job;
 		hasNothingToShow = false;
+		if (layout.topControl != canvas) {
+			nothing.setText(name + "\u2026");
+		}
 		IWorkbenchSiteProgressService progress = getSite().getService(IWorkbenchSiteProgressService.class);
 		if (progress == null) {
 			job.schedule();
