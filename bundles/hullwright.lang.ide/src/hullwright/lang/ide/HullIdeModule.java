@@ -8,6 +8,7 @@ import hullwright.lang.ide.completion.TradeProposals;
 import org.eclipse.xtext.documentation.IEObjectDocumentationProvider;
 import org.eclipse.xtext.ide.editor.contentassist.IdeContentProposalProvider;
 import org.eclipse.xtext.ide.server.symbol.DocumentSymbolMapper.DocumentSymbolDetailsProvider;
+import org.eclipse.xtext.ide.server.symbol.DocumentSymbolMapper.DocumentSymbolKindProvider;
 import org.eclipse.xtext.ide.server.symbol.DocumentSymbolMapper.DocumentSymbolNameProvider;
 import org.eclipse.xtext.validation.IResourceValidator;
 
@@ -24,6 +25,11 @@ public class HullIdeModule extends AbstractHullIdeModule {
 	/** What stands beside a name in the outline. */
 	public Class<? extends DocumentSymbolDetailsProvider> bindDocumentSymbolDetailsProvider() {
 		return OutlineDetail.class;
+	}
+
+	/** The kinds of names in the outline. */
+	public Class<? extends DocumentSymbolKindProvider> bindDocumentSymbolKindProvider() {
+		return OutlineKind.class;
 	}
 
 	/** What is offered while a text is written. */

@@ -5,10 +5,12 @@
 package hullwright.lang.ide;
 
 import hullwright.spec.Device;
+import hullwright.spec.Hull;
 import hullwright.spec.Named;
 import hullwright.spec.PortHolder;
 import hullwright.spec.Titled;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
 import org.eclipse.xtext.ide.server.symbol.DocumentSymbolMapper.DocumentSymbolDetailsProvider;
@@ -28,6 +30,9 @@ class OutlineDetail extends DocumentSymbolDetailsProvider {
 		if (element instanceof PortHolder || element instanceof Device) {
 			return textOf(element, "type");
 		}
+		if (element instanceof Hull hull) {
+			return hull.getOptions().isEmpty() ? "hull" : "hull with " + textOf(hull, "options");
+		}
 		return element instanceof Named ? "" : null;
 	}
 
@@ -35,6 +40,6 @@ class OutlineDetail extends DocumentSymbolDetailsProvider {
 	private static String textOf(EObject element, String reference) {
 		EStructuralFeature feature = element.eClass().getEStructuralFeature(reference);
 		List<INode> nodes = feature == null ? List.of() : NodeModelUtils.findNodesForFeature(element, feature);
-		return nodes.isEmpty() ? "" : NodeModelUtils.getTokenText(nodes.get(0));
+		return nodes.stream().map(NodeModelUtils::getTokenText).collect(Collectors.joining(", "));
 	}
 }

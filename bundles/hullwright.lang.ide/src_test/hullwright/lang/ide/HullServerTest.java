@@ -36,6 +36,7 @@ import org.eclipse.lsp4j.Position;
 import org.eclipse.lsp4j.PublishDiagnosticsParams;
 import org.eclipse.lsp4j.Range;
 import org.eclipse.lsp4j.TextDocumentClientCapabilities;
+import org.eclipse.lsp4j.SymbolKind;
 import org.eclipse.lsp4j.TextDocumentContentChangeEvent;
 import org.eclipse.lsp4j.TextDocumentIdentifier;
 import org.eclipse.lsp4j.TextDocumentItem;
@@ -212,6 +213,9 @@ class HullServerTest {
 		assertEquals("Dinghy for tests", series.getDetail());
 		DocumentSymbol network = series.getChildren().stream().filter(child -> child.getName().equals("instruments")).findFirst().orElseThrow();
 		assertTrue(network.getChildren().toString().contains("block4"), network.getChildren().toString());
+		assertEquals(List.of(SymbolKind.Class, SymbolKind.Interface), List.of(series.getKind(), network.getKind()));
+		DocumentSymbol hull = series.getChildren().stream().filter(child -> child.getKind() == SymbolKind.Constant).findFirst().orElseThrow();
+		assertEquals("hull", hull.getDetail(), "a number alone would say nothing");
 	}
 
 	private List<? extends TextEdit> layout() throws Exception {

@@ -24,6 +24,7 @@ import org.eclipse.lsp4j.DocumentSymbolParams;
 import org.eclipse.lsp4j.SymbolInformation;
 import org.eclipse.lsp4j.TextDocumentIdentifier;
 import org.eclipse.lsp4j.jsonrpc.messages.Either;
+import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.texteditor.ITextEditor;
@@ -53,6 +54,7 @@ final class HullOutline extends ContentOutlinePage {
 	};
 	private final Runnable refresh = this::ask;
 	private final Set<Object> opened = new HashSet<>();
+	private final OutlineIcons icons = new OutlineIcons();
 
 	HullOutline(ITextEditor editor) {
 		this.editor = editor;
@@ -72,6 +74,11 @@ final class HullOutline extends ContentOutlinePage {
 				return symbol.getDetail() == null || symbol.getDetail().isBlank() ? symbol.getName()
 						: symbol.getName() + "  " + symbol.getDetail();
 			}
+
+			@Override
+			public Image getImage(Object element) {
+				return icons.of(((DocumentSymbol) element).getKind());
+			}
 		});
 		IDocument document = document();
 		if (document != null) {
@@ -86,6 +93,7 @@ final class HullOutline extends ContentOutlinePage {
 		if (document != null) {
 			document.removeDocumentListener(listener);
 		}
+		icons.dispose();
 		super.dispose();
 	}
 
