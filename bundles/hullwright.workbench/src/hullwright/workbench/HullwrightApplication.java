@@ -17,6 +17,8 @@ public final class HullwrightApplication implements IApplication {
 
 	@Override
 	public Object start(IApplicationContext context) {
+		// the platform draws its icons with AWT, which need not look for a screen of its own for that
+		System.setProperty("java.awt.headless", "true");
 		Display.setAppName("Hullwright");
 		Display display = PlatformUI.createDisplay();
 		try {

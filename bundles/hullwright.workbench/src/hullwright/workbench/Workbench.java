@@ -13,6 +13,8 @@ import org.eclipse.core.runtime.IAdaptable;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.MultiStatus;
 import org.eclipse.core.runtime.Platform;
+import org.eclipse.core.runtime.jobs.Job;
+import org.eclipse.ui.ISharedImages;
 import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.application.IWorkbenchConfigurer;
 import org.eclipse.ui.application.IWorkbenchWindowConfigurer;
@@ -60,8 +62,16 @@ final class Workbench extends WorkbenchAdvisor {
 		LibraryLog.open();
 		knowFindOverlay();
 		LanguageService.get();
+		drawFirstImage();
 		FirstStart.scheduleOnce();
 		PlatformUI.getWorkbench().getDisplay().asyncExec(() -> Recovery.start(PlatformUI.getWorkbench().getWorkbenchWindows()[0]));
+	}
+
+	/** The first icon that the platform draws loads so much of Java that the window would stand still, so it is drawn beforehand. */
+	private static void drawFirstImage() {
+		Job.createSystem("Preparing icons", monitor -> {
+			PlatformUI.getWorkbench().getSharedImages().getImageDescriptor(ISharedImages.IMG_OBJS_ERROR_TSK).getImageData(100);
+		}).schedule();
 	}
 
 	/** The platform greets its own way to search with a note over the text; nobody here knew another. */
