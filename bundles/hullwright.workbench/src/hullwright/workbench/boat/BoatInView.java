@@ -9,6 +9,7 @@ import hullwright.lang.ide.AllBoats;
 import hullwright.lang.ide.LiveBoat;
 import hullwright.lang.ide.LiveBoats;
 import hullwright.workbench.live.LanguageService;
+import hullwright.workbench.live.UiThread;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -16,7 +17,6 @@ import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
 import org.eclipse.core.resources.IFile;
 import org.eclipse.core.runtime.Adapters;
-import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.IEditorPart;
 import org.eclipse.ui.IPartListener2;
 import org.eclipse.ui.IWorkbenchPage;
@@ -52,10 +52,10 @@ public final class BoatInView {
 	private void start() {
 		LanguageService.get().boats().thenAccept(server -> {
 			if (server != null) {
-				onUiThread(() -> {
+				UiThread.later(() -> {
 					boats = server;
-					server.listen(boat -> onUiThread(() -> show(boat)));
-					server.listenToAll(all -> onUiThread(() -> viewsOfAll.forEach(view -> view.accept(all))));
+					server.listen(boat -> UiThread.later(() -> show(boat)));
+					server.listenToAll(all -> UiThread.later(() -> viewsOfAll.forEach(view -> view.accept(all))));
 					server.current().ifPresent(this::show);
 					server.all().ifPresent(all -> viewsOfAll.forEach(view -> view.accept(all)));
 				});
@@ -90,15 +90,6 @@ public final class BoatInView {
 		IFile file = editor == null ? null : Adapters.adapt(editor.getEditorInput(), IFile.class);
 		if (file != null && "hull".equals(file.getFileExtension()) && file.getLocation() != null) {
 			LanguageService.get().show(Path.of(file.getLocationURI()).toAbsolutePath().normalize());
-		}
-	}
-
-	private static void onUiThread(Runnable task) {
-		if (PlatformUI.isWorkbenchRunning()) {
-			Display display = PlatformUI.getWorkbench().getDisplay();
-			if (!display.isDisposed()) {
-				display.asyncExec(task);
-			}
 		}
 	}
 

@@ -7,6 +7,7 @@ package hullwright.workbench.editor;
 import hullwright.workbench.live.FindingAnnotation;
 import hullwright.workbench.live.FixEdit;
 import hullwright.workbench.live.LanguageService;
+import hullwright.workbench.live.UiThread;
 import hullwright.workbench.rulepage.ExplainProposal;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -25,7 +26,6 @@ import org.eclipse.lsp4j.CodeAction;
 import org.eclipse.swt.custom.StyledText;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.Point;
-import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.statushandlers.StatusManager;
 
 /**
@@ -61,15 +61,13 @@ public final class HullFixAssist implements IQuickAssistProcessor {
 
 	/** Opens the list unless somebody has gone on meanwhile. */
 	private static void askAgain(ISourceViewer viewer, int offset) {
-		if (PlatformUI.isWorkbenchRunning()) {
-			PlatformUI.getWorkbench().getDisplay().asyncExec(() -> {
-				StyledText text = viewer.getTextWidget();
-				if (text != null && !text.isDisposed() && text.isFocusControl() && holds(viewer.getSelectedRange(), offset)
-						&& viewer instanceof ITextOperationTarget target && target.canDoOperation(ISourceViewer.QUICK_ASSIST)) {
-					target.doOperation(ISourceViewer.QUICK_ASSIST);
-				}
-			});
-		}
+		UiThread.later(() -> {
+			StyledText text = viewer.getTextWidget();
+			if (text != null && !text.isDisposed() && text.isFocusControl() && holds(viewer.getSelectedRange(), offset)
+					&& viewer instanceof ITextOperationTarget target && target.canDoOperation(ISourceViewer.QUICK_ASSIST)) {
+				target.doOperation(ISourceViewer.QUICK_ASSIST);
+			}
+		});
 	}
 
 	private static boolean holds(Point selected, int offset) {

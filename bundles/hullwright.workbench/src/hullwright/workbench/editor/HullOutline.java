@@ -5,6 +5,7 @@
 package hullwright.workbench.editor;
 
 import hullwright.workbench.live.LanguageService;
+import hullwright.workbench.live.UiThread;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -26,7 +27,6 @@ import org.eclipse.lsp4j.TextDocumentIdentifier;
 import org.eclipse.lsp4j.jsonrpc.messages.Either;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.texteditor.ITextEditor;
 import org.eclipse.ui.views.contentoutline.ContentOutlinePage;
 
@@ -49,7 +49,7 @@ final class HullOutline extends ContentOutlinePage {
 
 		@Override
 		public void documentChanged(DocumentEvent event) {
-			Display.getDefault().asyncExec(() -> Display.getDefault().timerExec(PAUSE_MILLIS, refresh));
+			UiThread.after(PAUSE_MILLIS, refresh);
 		}
 	};
 	private final Runnable refresh = this::ask;
@@ -113,7 +113,7 @@ final class HullOutline extends ContentOutlinePage {
 		answer.thenAccept(symbols -> {
 			if (symbols != null) {
 				List<DocumentSymbol> roots = symbols.stream().filter(Either::isRight).map(Either::getRight).toList();
-				Display.getDefault().asyncExec(() -> show(roots));
+				UiThread.later(() -> show(roots));
 			}
 		});
 	}

@@ -6,6 +6,7 @@ package hullwright.workbench.editor;
 
 import hullwright.workbench.live.LanguageService;
 import hullwright.workbench.writing.ForReadingOnly;
+import hullwright.workbench.live.UiThread;
 import java.util.Set;
 import java.util.function.Supplier;
 import org.eclipse.jface.text.IDocument;
@@ -18,8 +19,6 @@ import org.eclipse.jface.text.rules.RuleBasedScanner;
 import org.eclipse.jface.text.rules.Token;
 import org.eclipse.jface.util.IPropertyChangeListener;
 import org.eclipse.swt.custom.StyledText;
-import org.eclipse.swt.widgets.Display;
-import org.eclipse.ui.PlatformUI;
 
 /**
  * Colours the text, and colours it anew when the words of the language are loaded or a colour is changed.
@@ -31,7 +30,7 @@ public final class HullPresentation extends PresentationReconciler {
 			colourAnew();
 		}
 	};
-	private final NamesOfText names = new NamesOfText(() -> onUiThread(this::colourAnew));
+	private final NamesOfText names = new NamesOfText(() -> UiThread.later(this::colourAnew));
 	private ITextViewer viewer;
 
 	/** Made by the generic editor, once for each editor. */
@@ -73,7 +72,7 @@ public final class HullPresentation extends PresentationReconciler {
 		names.follow(viewer);
 		this.viewer = viewer;
 		HullColours.registry().addListener(colourChange);
-		LanguageService.get().keywords().thenRun(() -> onUiThread(this::colourAnew));
+		LanguageService.get().keywords().thenRun(() -> UiThread.later(this::colourAnew));
 	}
 
 	@Override
@@ -88,13 +87,6 @@ public final class HullPresentation extends PresentationReconciler {
 		StyledText text = viewer == null ? null : viewer.getTextWidget();
 		if (text != null && !text.isDisposed()) {
 			viewer.invalidateTextPresentation();
-		}
-	}
-
-	private static void onUiThread(Runnable task) {
-		Display display = PlatformUI.getWorkbench().getDisplay();
-		if (!display.isDisposed()) {
-			display.asyncExec(task);
 		}
 	}
 }

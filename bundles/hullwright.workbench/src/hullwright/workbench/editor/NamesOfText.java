@@ -7,6 +7,7 @@ package hullwright.workbench.editor;
 import hullwright.lang.ide.names.NameTokens;
 import hullwright.workbench.editor.HullWordScanner.Kind;
 import hullwright.workbench.live.LanguageService;
+import hullwright.workbench.live.UiThread;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,7 +17,6 @@ import org.eclipse.jface.text.IDocumentListener;
 import org.eclipse.jface.text.ITextInputListener;
 import org.eclipse.jface.text.ITextViewer;
 import org.eclipse.lsp4j.SemanticTokensParams;
-import org.eclipse.swt.widgets.Display;
 
 /**
  * What the names of a text stand for, word by word, asked of the server a moment after the last change. A word keeps its kind while
@@ -78,9 +78,8 @@ final class NamesOfText implements IDocumentListener, ITextInputListener {
 		later();
 	}
 
-	/** A change may come from any thread; a timer that runs already begins anew. */
 	private void later() {
-		Display.getDefault().asyncExec(() -> Display.getDefault().timerExec(PAUSE_MILLIS, ask));
+		UiThread.after(PAUSE_MILLIS, ask);
 	}
 
 	private void ask() {

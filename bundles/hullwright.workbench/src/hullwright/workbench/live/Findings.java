@@ -22,8 +22,6 @@ import org.eclipse.lsp4j.MessageType;
 import org.eclipse.lsp4j.PublishDiagnosticsParams;
 import org.eclipse.lsp4j.ShowMessageRequestParams;
 import org.eclipse.lsp4j.services.LanguageClient;
-import org.eclipse.swt.widgets.Display;
-import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.statushandlers.StatusManager;
 
 /**
@@ -64,7 +62,7 @@ final class Findings implements LanguageClient {
 		List<Diagnostic> diagnostics = List.copyOf(params.getDiagnostics());
 		latest.put(path, diagnostics);
 		Optional<OpenDocument> document = documents.at(path);
-		document.ifPresent(open -> onUiThread(() -> show(open, params.getVersion(), diagnostics)));
+		document.ifPresent(open -> UiThread.later(() -> show(open, params.getVersion(), diagnostics)));
 		waiting.add(path);
 		listWhatCanBe();
 	}
@@ -89,15 +87,6 @@ final class Findings implements LanguageClient {
 		}
 	}
 
-	private static void onUiThread(Runnable task) {
-		if (PlatformUI.isWorkbenchRunning()) {
-			Display display = PlatformUI.getWorkbench().getDisplay();
-			if (!display.isDisposed()) {
-				display.asyncExec(task);
-			}
-		}
-	}
-
 	void tell(String message) {
 		showMessage(new MessageParams(MessageType.Error, message));
 	}
@@ -106,7 +95,7 @@ final class Findings implements LanguageClient {
 	public void showMessage(MessageParams message) {
 		boolean error = message.getType() == MessageType.Error;
 		IStatus status = new Status(error ? IStatus.ERROR : IStatus.INFO, "hullwright.workbench", message.getMessage());
-		onUiThread(() -> StatusManager.getManager().handle(status, error ? StatusManager.SHOW | StatusManager.LOG : StatusManager.LOG));
+		UiThread.later(() -> StatusManager.getManager().handle(status, error ? StatusManager.SHOW | StatusManager.LOG : StatusManager.LOG));
 	}
 
 	@Override
