@@ -33,7 +33,7 @@ final class FleetLine {
 		label.setMargins(0, 0, 0, 0);
 		GridDataFactory.fillDefaults().grab(true, false).applyTo(label);
 		bar = new ProgressBar(line, SWT.NONE);
-		GridDataFactory.fillDefaults().grab(true, false).hint(100, 6).exclude(true).applyTo(bar);
+		GridDataFactory.fillDefaults().align(SWT.BEGINNING, SWT.FILL).hint(140, 6).exclude(true).applyTo(bar);
 		bar.setVisible(false);
 	}
 
