@@ -27,9 +27,11 @@ public final class HullwrightApplication implements IApplication {
 				MessageDialog.openError(null, "Hullwright", refusal);
 				return EXIT_OK;
 			}
+			Splash.show(display);
 			int result = PlatformUI.createAndRunWorkbench(display, new Workbench());
 			return result == PlatformUI.RETURN_RESTART ? EXIT_RESTART : EXIT_OK;
 		} finally {
+			Splash.hide();
 			display.dispose();
 		}
 	}

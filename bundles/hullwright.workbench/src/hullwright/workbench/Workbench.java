@@ -59,6 +59,7 @@ final class Workbench extends WorkbenchAdvisor {
 
 	@Override
 	public void postStartup() {
+		Splash.hide();
 		LibraryLog.open();
 		knowFindOverlay();
 		LanguageService.get();
