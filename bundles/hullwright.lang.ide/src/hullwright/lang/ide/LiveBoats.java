@@ -114,6 +114,20 @@ public final class LiveBoats {
 		return wishes.getOrDefault(new SeriesOfProject(project, series), new WantedBoats.Plainest());
 	}
 
+	/** Takes what is in a folder out of view, since it is gone. */
+	void forget(Path folder) {
+		Path gone;
+		synchronized (this) {
+			if (project == null || !project.startsWith(folder)) {
+				return;
+			}
+			gone = project;
+			project = null;
+			all = null;
+		}
+		tell(LiveBoat.gone(gone));
+	}
+
 	/** The check of the one boat in view. */
 	record Checked(CheckRequest request, CheckReport report) {
 	}

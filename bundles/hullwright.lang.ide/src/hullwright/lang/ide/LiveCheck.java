@@ -305,6 +305,7 @@ final class LiveCheck {
 			published.remove(project).forEach(file -> publish(file, List.of(), open.get(file)));
 			fixes.forget(project);
 		}
+		boats.forget(folder);
 	}
 
 	private void tell(String message) {

@@ -23,6 +23,7 @@ import org.eclipse.lsp4j.CodeActionContext;
 import org.eclipse.lsp4j.CodeActionParams;
 import org.eclipse.lsp4j.Diagnostic;
 import org.eclipse.lsp4j.DidChangeTextDocumentParams;
+import org.eclipse.lsp4j.DidChangeWorkspaceFoldersParams;
 import org.eclipse.lsp4j.DidOpenTextDocumentParams;
 import org.eclipse.lsp4j.InitializeParams;
 import org.eclipse.lsp4j.InitializedParams;
@@ -33,6 +34,7 @@ import org.eclipse.lsp4j.TextDocumentItem;
 import org.eclipse.lsp4j.VersionedTextDocumentIdentifier;
 import org.eclipse.lsp4j.WorkspaceClientCapabilities;
 import org.eclipse.lsp4j.WorkspaceFolder;
+import org.eclipse.lsp4j.WorkspaceFoldersChangeEvent;
 import org.eclipse.lsp4j.services.LanguageClientAware;
 import org.eclipse.lsp4j.services.LanguageServer;
 import org.junit.jupiter.api.AfterEach;
@@ -191,6 +193,16 @@ class LiveBoatsTest {
 		next(each -> true);
 		HullServer.show(server, series.resolveSibling("yard.hull"));
 		assertEquals("Dinghy", next(each -> true).series().orElseThrow().name());
+	}
+
+	@Test
+	void aProjectThatGoesTakesItsBoatAlong() throws Exception {
+		next(each -> each.boat().isPresent());
+		nextOfAll(each -> true);
+		server.getWorkspaceService().didChangeWorkspaceFolders(new DidChangeWorkspaceFoldersParams(
+				new WorkspaceFoldersChangeEvent(List.of(), List.of(new WorkspaceFolder(Places.uri(folder.toRealPath()), "test")))));
+		assertTrue(next(each -> each.boat().isEmpty()).series().isEmpty());
+		assertTrue(HullServer.boats(server).all().isEmpty());
 	}
 
 	private AllBoats nextOfAll(Predicate<AllBoats> wanted) throws InterruptedException {

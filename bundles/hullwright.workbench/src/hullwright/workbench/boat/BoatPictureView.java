@@ -55,7 +55,7 @@ public abstract class BoatPictureView extends PictureView {
 		if (boat.boat().isPresent()) {
 			show(boat);
 		} else {
-			empty(boat.notes().isEmpty() ? "No series in this project yet. Declare one in a .hull file, and it is shown here."
+			empty(boat.notes().isEmpty() ? "No boat in view. Open a .hull file with a series, or declare one, and it is shown here."
 					: "Nothing can be shown yet: " + boat.notes().get(0));
 		}
 	}

@@ -36,6 +36,8 @@ public final class BoatsView extends ViewPart {
 	/** The id under which plugin.xml declares this view. */
 	public static final String ID = "hullwright.workbench.boats";
 
+	private static final String NO_BOAT = "No boat in view. Open a .hull file with a series, or declare one, and choose here which of its boats to look at.";
+
 	private final Consumer<LiveBoat> follow = this::show;
 	private final Consumer<AllBoats> followAll = this::show;
 	private ScrolledComposite scroller;
@@ -56,7 +58,7 @@ public final class BoatsView extends ViewPart {
 		scroller = new ScrolledComposite(parent, SWT.H_SCROLL | SWT.V_SCROLL);
 		scroller.setExpandHorizontal(true);
 		scroller.setExpandVertical(true);
-		say("No boat in view. Open a .hull file with a series, and choose here which of its boats to look at.");
+		say(NO_BOAT);
 		BoatInView.get().join(follow);
 		BoatInView.get().joinAll(followAll);
 	}
@@ -105,7 +107,7 @@ public final class BoatsView extends ViewPart {
 
 	private void show(LiveBoat boat) {
 		if (boat.series().isEmpty()) {
-			say(boat.notes().isEmpty() ? "No series in this project yet." : "The series cannot be read: " + boat.notes().get(0));
+			say(boat.notes().isEmpty() ? NO_BOAT : "The series cannot be read: " + boat.notes().get(0));
 			return;
 		}
 		series = boat.series().get();

@@ -8,8 +8,12 @@ import java.util.Arrays;
 import java.util.List;
 import org.eclipse.core.resources.IProject;
 import org.eclipse.core.resources.IResource;
+import org.eclipse.core.resources.IResourceChangeEvent;
+import org.eclipse.core.resources.IResourceChangeListener;
+import org.eclipse.core.resources.IResourceDelta;
 import org.eclipse.core.resources.ResourcesPlugin;
 import org.eclipse.core.runtime.CoreException;
+import org.eclipse.swt.widgets.Composite;
 import org.eclipse.ui.views.markers.MarkerSupportView;
 
 /**
@@ -23,13 +27,44 @@ public final class FindingsView extends MarkerSupportView {
 	/** More projects than this are counted rather than named. */
 	private static final int NAMED = 4;
 
+	private final IResourceChangeListener projects = this::followProjects;
+	private String described = "";
+	private boolean disposed;
+
 	/** Made by the workbench. */
 	public FindingsView() {
 		super("hullwright.workbench.findings.content");
 	}
 
 	@Override
+	public void createPartControl(Composite parent) {
+		super.createPartControl(parent);
+		ResourcesPlugin.getWorkspace().addResourceChangeListener(projects, IResourceChangeEvent.POST_CHANGE);
+	}
+
+	@Override
+	public void dispose() {
+		disposed = true;
+		ResourcesPlugin.getWorkspace().removeResourceChangeListener(projects);
+		super.dispose();
+	}
+
+	/** Where nothing is found, which projects that is said of changes with them. */
+	private void followProjects(IResourceChangeEvent event) {
+		boolean others = Arrays.stream(event.getDelta().getAffectedChildren())
+				.anyMatch(project -> project.getKind() != IResourceDelta.CHANGED || (project.getFlags() & IResourceDelta.OPEN) != 0);
+		if (others) {
+			UiThread.later(() -> {
+				if (!disposed) {
+					setContentDescription(described);
+				}
+			});
+		}
+	}
+
+	@Override
 	public void setContentDescription(String description) {
+		described = description;
 		super.setContentDescription(nothingFound() ? allIsWell() : description);
 	}
 
