@@ -27,12 +27,15 @@ public record Occurrence(String series, boolean onAll, String condition, List<St
 		hulls = List.copyOf(hulls);
 	}
 
-	/** The options that the condition names as ordered: without each of them it does not hold, or holds for another reason. */
+	/**
+	 * The options that the condition names as ordered: with each of them there is a boat on which the finding occurs and would not
+	 * without it. Empty where the condition is only an example.
+	 */
 	public Set<String> neededOptions() {
 		Set<String> needed = new TreeSet<>();
-		for (String alternative : condition.split(" or ")) {
-			for (String term : alternative.split(" and ")) {
-				if (!term.isEmpty() && !term.startsWith("not ") && !term.startsWith("for example ")) {
+		if (!condition.startsWith("for example ")) {
+			for (String term : condition.split(" or | and ")) {
+				if (!term.isEmpty() && !term.startsWith("not ")) {
 					needed.add(term);
 				}
 			}
