@@ -79,7 +79,7 @@ final class ImportFixes {
 		if (homes.isEmpty()) {
 			return problem;
 		}
-		String hint = "; it is in '" + String.join("' and in '", homes) + "', which this file does not import";
+		String hint = "; it is in '" + String.join("' and in '", homes) + "'";
 		return extended(problem, hint, homes.stream().map(name -> importing(name, problem.origin().file(), file)).toList());
 	}
 

@@ -136,15 +136,8 @@ public final class TextReport {
 
 	/** How many findings there are of each severity, in a sentence; empty if there are none. */
 	static String counts(CheckReport report) {
-		List<String> counts = new ArrayList<>();
-		for (Severity severity : new Severity[] { Severity.ERROR, Severity.WARNING, Severity.ADVICE }) {
-			long count = report.count(severity);
-			if (count > 0) {
-				boolean countable = severity != Severity.ADVICE;
-				counts.add(count + " " + severity.word() + (countable && count > 1 ? "s" : ""));
-			}
-		}
-		return counts.isEmpty() ? "" : String.join(", ", counts) + ".";
+		String counts = CountsText.of(report::count);
+		return counts.isEmpty() ? "" : counts + ".";
 	}
 
 	/** What was found and does not count: waived, known from the baseline, or meaningless beside its cause. */

@@ -47,11 +47,6 @@ public final class LiveBoat {
 		return new LiveBoat(folder, offered, series, boat, findings, notes, Optional.empty(), boat.map(Figures::new).orElse(null));
 	}
 
-	/** None, since the project is gone. */
-	static LiveBoat gone(Path folder) {
-		return new LiveBoat(folder, List.of(), Optional.empty(), Optional.empty(), List.of(), List.of(), Optional.empty(), null);
-	}
-
 	/** The same boat, now that the texts cannot be read. */
 	LiveBoat outdated(String why) {
 		return new LiveBoat(folder, offered, series, boat, findings, notes, Optional.of(why), figures);

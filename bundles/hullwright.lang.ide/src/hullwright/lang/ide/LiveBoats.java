@@ -125,7 +125,7 @@ public final class LiveBoats {
 			project = null;
 			all = null;
 		}
-		tell(LiveBoat.gone(gone));
+		tell(LiveBoat.of(gone, List.of(), Optional.empty(), Optional.empty(), List.of(), List.of()));
 	}
 
 	/** The check of the one boat in view. */
@@ -167,7 +167,7 @@ public final class LiveBoats {
 		WantedBoats shown = boat(wished, series.get()).isPresent() ? wish : new WantedBoats.Plainest();
 		Optional<Boat> boat = boat(wished, series.get()).or(() -> boat(plainest, series.get()));
 		Optional<Checked> checked = boat.isEmpty() ? Optional.empty() : Optional.of(request(snapshot, focus, shown))
-				.map(request -> new Checked(request, checker.check(request, observer::cancelled)));
+				.map(request -> new Checked(request, checker.check(request, observer)));
 		List<Finding> findings = checked.stream().flatMap(each -> each.report().findings().stream())
 				.filter(reported -> reported.occurrence().series().equals(series.get().name())).map(ReportedFinding::finding).toList();
 		tell(LiveBoat.of(folder, outline.series(), series, boat, findings, shown == wish ? List.of() : wished.gaps()));

@@ -6,39 +6,34 @@ package hullwright.lang.ide;
 
 import hullwright.rules.Severity;
 import hullwright.rules.report.ReportedFinding;
-import java.util.ArrayList;
 import java.util.Collection;
-import java.util.List;
+import java.util.Comparator;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * How many findings there are of each severity.
+ *
+ * @param counts those that occur
  */
-public record Tally(int errors, int warnings, int advice) {
+public record Tally(Map<Severity, Long> counts) {
+
+	public Tally {
+		counts = Map.copyOf(counts);
+	}
 
 	static Tally of(Collection<ReportedFinding> findings) {
-		int[] counts = new int[Severity.values().length];
-		findings.forEach(each -> counts[each.finding().severity().ordinal()]++);
-		return new Tally(counts[Severity.ERROR.ordinal()], counts[Severity.WARNING.ordinal()], counts[Severity.ADVICE.ordinal()]);
+		return new Tally(findings.stream().collect(Collectors.groupingBy(each -> each.finding().severity(), Collectors.counting())));
+	}
+
+	/** How many there are of a severity. */
+	public long count(Severity severity) {
+		return counts.getOrDefault(severity, 0L);
 	}
 
 	/** The severest severity that occurs. */
 	public Optional<Severity> worst() {
-		return errors > 0 ? Optional.of(Severity.ERROR) : warnings > 0 ? Optional.of(Severity.WARNING) : advice > 0 ? Optional.of(Severity.ADVICE) : Optional.empty();
-	}
-
-	/** In words, such as {@code 2 errors, 1 warning}; what there is none of is left out, and with nothing at all it is "no findings". */
-	public String text() {
-		List<String> parts = new ArrayList<>();
-		if (errors > 0) {
-			parts.add(errors == 1 ? "1 error" : errors + " errors");
-		}
-		if (warnings > 0) {
-			parts.add(warnings == 1 ? "1 warning" : warnings + " warnings");
-		}
-		if (advice > 0) {
-			parts.add(advice + " advice");
-		}
-		return parts.isEmpty() ? "no findings" : String.join(", ", parts);
+		return counts.keySet().stream().max(Comparator.naturalOrder());
 	}
 }

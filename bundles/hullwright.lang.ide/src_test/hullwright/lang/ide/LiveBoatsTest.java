@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assertions.fail;
 
 import hullwright.check.WantedBoats;
+import hullwright.rules.Severity;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -217,12 +218,12 @@ class LiveBoatsTest {
 	void whatIsWrongOnOtherBoatsIsToldByHullAndByOption() throws Exception {
 		server.getTextDocumentService().didOpen(new DidOpenTextDocumentParams(new TextDocumentItem(Places.uri(series), "hull", 1,
 				SERIES.replace("drop block.2 to depth", "drop block.2 via 7 m of light to depth"))));
-		AllBoats all = nextOfAll(each -> !each.underWay() && each.ofSeries("Dinghy").filter(tally -> tally.errors() == 1).isPresent());
+		AllBoats all = nextOfAll(each -> !each.underWay() && each.ofSeries("Dinghy").filter(tally -> tally.count(Severity.ERROR) == 1).isPresent());
 		assertEquals(4 + 2, all.boatsOf("Dinghy"), "tiller or wheel, each with and without the sounder, and two hulls");
-		assertEquals(0, all.ofHull("Dinghy", "1").orElseThrow().errors());
-		assertEquals(1, all.ofHull("Dinghy", "7").orElseThrow().errors());
-		assertEquals(1, all.ofOption("Dinghy", "sounder").orElseThrow().errors());
-		assertEquals(0, all.ofOption("Dinghy", "wheel").orElseThrow().errors());
+		assertEquals(0, all.ofHull("Dinghy", "1").orElseThrow().count(Severity.ERROR));
+		assertEquals(1, all.ofHull("Dinghy", "7").orElseThrow().count(Severity.ERROR));
+		assertEquals(1, all.ofOption("Dinghy", "sounder").orElseThrow().count(Severity.ERROR));
+		assertEquals(0, all.ofOption("Dinghy", "wheel").orElseThrow().count(Severity.ERROR));
 		assertTrue(all.ofSeries("Other").isEmpty(), "nothing is said of a series that was not checked");
 	}
 

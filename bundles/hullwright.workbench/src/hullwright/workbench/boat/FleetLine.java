@@ -6,6 +6,7 @@ package hullwright.workbench.boat;
 
 import hullwright.lang.ide.AllBoats;
 import hullwright.lang.ide.Tally;
+import hullwright.report.CountsText;
 import java.util.Locale;
 import java.util.Optional;
 import org.eclipse.jface.layout.GridDataFactory;
@@ -41,7 +42,7 @@ final class FleetLine {
 	boolean show(AllBoats all, String series) {
 		Optional<Tally> tally = all.ofSeries(series);
 		String text = all.underWay() ? String.format(Locale.ROOT, "%,d of %,d boats checked", all.checked(), all.boats())
-				: tally.map(found -> of(all.boatsOf(series)) + found.text()).orElse("");
+				: tally.map(found -> of(all.boatsOf(series)) + (found.worst().isEmpty() ? "no findings" : CountsText.of(found::count))).orElse("");
 		bar.setMaximum(all.boats());
 		bar.setSelection(all.checked());
 		boolean other = !text.equals(label.getText());

@@ -6,6 +6,7 @@ package hullwright.workbench.boat;
 
 import hullwright.lang.ide.AllBoats;
 import hullwright.lang.ide.Tally;
+import hullwright.report.CountsText;
 import hullwright.rules.Severity;
 import java.util.Optional;
 import java.util.function.Function;
@@ -34,7 +35,7 @@ final class FoundOnButton {
 	/** @return whether the button needs another size now */
 	boolean show(AllBoats all) {
 		Optional<Tally> tally = look.apply(all).filter(each -> each.worst().isPresent());
-		String text = tally.map(each -> name + " – " + each.text()).orElse(name);
+		String text = tally.map(each -> name + " – " + CountsText.of(each::count)).orElse(name);
 		if (text.equals(button.getText())) {
 			return false;
 		}
@@ -43,7 +44,7 @@ final class FoundOnButton {
 		}
 		button.setText(text);
 		button.setImage(tally.flatMap(Tally::worst).map(FoundOnButton::image).orElse(null));
-		button.setToolTipText(tally.map(each -> tip + "\n" + each.text()).orElse(tip));
+		button.setToolTipText(tally.map(each -> tip + "\n" + CountsText.of(each::count)).orElse(tip));
 		return true;
 	}
 
